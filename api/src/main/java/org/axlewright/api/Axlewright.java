@@ -1,0 +1,13 @@
+package org.axlewright.api;
+
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.autoconfigure.SpringBootApplication;
+
+/** The service. Everything it knows of vehicles is in the domain module; everything it promises is in {@code docs/openapi.yaml}. */
+@SpringBootApplication(proxyBeanMethods = false)
+public class Axlewright {
+
+    public static void main(String[] arguments) {
+        SpringApplication.run(Axlewright.class, arguments);
+    }
+}
