@@ -1,0 +1,102 @@
+package org.axlewright.api.section;
+
+import io.swagger.v3.oas.annotations.media.ArraySchema;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.axlewright.domain.conductor.AmpacityTable;
+import org.axlewright.domain.conductor.CircuitSide;
+import org.axlewright.domain.conductor.Location;
+import org.axlewright.domain.conductor.SizeSeries;
+import org.axlewright.domain.quantity.Current;
+import org.axlewright.domain.quantity.Length;
+import org.axlewright.domain.quantity.Temperature;
+import org.axlewright.domain.quantity.Time;
+import org.axlewright.domain.quantity.Voltage;
+import org.jspecify.annotations.Nullable;
+
+/** One pair of conductors. */
+@Schema(description = "One circuit: a pair of copper conductors, out and back.")
+public record Circuit(
+        @Schema(description = "What it feeds.") @Size(max = 200) @Nullable
+        String name,
+
+        @Schema(description = "Nominal voltage; the pack's when left out.")
+        @Within(min = 1, max = 1000, unit = "V")
+        @Nullable
+        Voltage voltage,
+
+        @Schema(description = "Length of the run, one way.") @Within(min = 0.01, max = 500, unit = "m") @Nullable
+        Length length,
+
+        @ArraySchema(
+                arraySchema =
+                        @Schema(description = "Current over one cycle that repeats, in place of `continuousCurrent`."))
+        @Size(min = 1, max = 200)
+        @Nullable
+        List<@Valid Segment> profile,
+
+        @Schema(description = "Current that flows for as long as you like, in place of `profile`.")
+        @Within(min = 0.01, max = 5000, unit = "A")
+        @Nullable
+        Current continuousCurrent,
+
+        @Schema(description = "Voltage drop allowed out and back, share of the voltage, 0 to 1; 0.03 when left out.")
+        @DecimalMin("0.001")
+        @DecimalMax("0.5")
+        @Nullable
+        Double allowedDropShare,
+
+        @Schema(
+                description =
+                        "Where the cable runs; selects the table's own factor and excludes `ambient`. `open` when both are left out.")
+        @Nullable
+        Location location,
+
+        @Schema(description = "Temperature around the cable.") @Within(min = -60, max = 150, unit = "degC") @Nullable
+        Temperature ambient,
+
+        @Schema(description = "Temperature rating of the insulation.")
+        @Within(min = 50, max = 250, unit = "degC")
+        @Nullable
+        Temperature insulationRating,
+
+        @Schema(description = "Temperature rating of the terminals at both ends; caps the column of the table.")
+        @Within(min = 50, max = 250, unit = "degC")
+        @Nullable
+        Temperature terminationRating,
+
+        @Schema(
+                description =
+                        "Current-carrying conductors that lie together, this circuit's two included; 2 when left out.")
+        @Min(1)
+        @Max(200)
+        @Nullable
+        Integer bundled,
+
+        @Schema(description = "Series of sizes to choose from.") @Nullable
+        SizeSeries sizes,
+
+        @Schema(description = "Table of continuous currents.") @Nullable
+        AmpacityTable table,
+
+        @Schema(description = "Side of the controller; motor leads take no fuse. `battery` when left out.") @Nullable
+        CircuitSide side,
+
+        @Schema(description = "Opaque text of the sender; echoed in results and findings.") @Size(max = 200) @Nullable
+        String reference) {
+
+    /** A stretch of constant current. */
+    @Schema(description = "A stretch of constant current.")
+    public record Segment(
+            @Schema(description = "The current; 0 at rest.") @Within(min = 0, max = 5000, unit = "A") @Nullable
+            Current current,
+
+            @Schema(description = "How long it flows.") @Within(min = 0.01, max = 86_400, unit = "s") @Nullable
+            Time duration) {}
+}

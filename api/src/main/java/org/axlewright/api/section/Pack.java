@@ -1,0 +1,143 @@
+package org.axlewright.api.section;
+
+import io.swagger.v3.oas.annotations.media.ArraySchema;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.axlewright.domain.pack.Chemistry;
+import org.axlewright.domain.pack.ResistanceMethod;
+import org.axlewright.domain.pack.ResistanceOf;
+import org.axlewright.domain.quantity.Charge;
+import org.axlewright.domain.quantity.Current;
+import org.axlewright.domain.quantity.Resistance;
+import org.axlewright.domain.quantity.Temperature;
+import org.axlewright.domain.quantity.Time;
+import org.axlewright.domain.quantity.Voltage;
+import org.jspecify.annotations.Nullable;
+
+/** The traction battery. */
+@Schema(
+        description =
+                "The traction battery. Voltage follows from chemistry and cells in series, never from a name such as \"48 V\".")
+public record Pack(
+        @Schema(description = "Cell chemistry.") @Nullable Chemistry chemistry,
+
+        @Schema(description = "Cells in series.") @Min(1) @Max(200) @Nullable
+        Integer cellsInSeries,
+
+        @Schema(description = "Lead-acid blocks in series, in place of `cellsInSeries`.") @Valid @Nullable
+        Blocks blocks,
+
+        @Schema(description = "Strings in parallel; 1 when left out.") @Min(1) @Max(100) @Nullable
+        Integer strings,
+
+        @Schema(description = "Rated capacity of one string, at `ratedHours`.")
+        @Within(min = 0.1, max = 10_000, unit = "Ah")
+        @Nullable
+        Charge capacity,
+
+        @Schema(
+                description =
+                        "Hour rate at which `capacity` holds: a plain number of hours, or a time. 20 h for lead-acid, 3 h for lithium when left out.")
+        @Within(min = 0.1, max = 200, unit = "h")
+        @Nullable
+        RatedHours ratedHours,
+
+        @ArraySchema(
+                arraySchema =
+                        @Schema(
+                                description =
+                                        "Maker's rows of constant current and minutes to cut-off, in place of `capacity` with `ratedHours`."))
+        @Size(min = 1, max = 50)
+        @Nullable
+        List<@Valid CapacityRow> capacityRows,
+
+        @Schema(description = "Peukert exponent of lead-acid; the chemistry's usual value when left out.")
+        @DecimalMin("1")
+        @DecimalMax("2")
+        @Nullable
+        Double peukertExponent,
+
+        @Schema(
+                description =
+                        "Share of the capacity that daily use may take, 0 to 1; the chemistry's usual value when left out.")
+        @DecimalMin("0.01")
+        @DecimalMax("1")
+        @Nullable
+        Double usableShare,
+
+        @Schema(description = "Share of the usable energy kept back as a reserve, 0 to 1; none when left out.")
+        @DecimalMin("0")
+        @DecimalMax("0.99")
+        @Nullable
+        Double reserveShare,
+
+        @Schema(description = "Internal resistance.") @Valid @Nullable
+        InternalResistance resistance,
+
+        @Schema(description = "Temperature of the cells; 25 degC when left out.")
+        @Within(min = -60, max = 100, unit = "degC")
+        @Nullable
+        Temperature temperature,
+
+        @Schema(description = "Limits of the battery management or of the maker.") @Valid @Nullable
+        Limits limits) {
+
+    /** Lead-acid blocks in series. */
+    @Schema(description = "Lead-acid blocks in series.")
+    public record Blocks(
+            @Schema(description = "Blocks in series in one string.") @Min(1) @Max(100) @Nullable
+            Integer count,
+
+            @Schema(description = "Nominal voltage of one block: 2, 4, 6, 8, 10 or 12 V and so on.")
+            @Within(min = 2, max = 100, unit = "V")
+            @Nullable
+            Voltage voltage) {}
+
+    /** One row of a maker's discharge table. */
+    @Schema(description = "One row of a maker's discharge table.")
+    public record CapacityRow(
+            @Schema(description = "Constant current.") @Within(min = 0.01, max = 5000, unit = "A") @Nullable
+            Current current,
+
+            @Schema(description = "Time to cut-off.") @Within(min = 1, max = 2_000_000, unit = "s") @Nullable
+            Time time) {}
+
+    /** Internal resistance, of what and how measured. */
+    @Schema(description = "Internal resistance: of what, and how it was measured.")
+    public record InternalResistance(
+            @Schema(description = "The resistance.") @Within(min = 0.001, max = 100_000, unit = "mohm") @Nullable
+            Resistance value,
+
+            @Schema(description = "What it belongs to.") @Nullable
+            ResistanceOf of,
+
+            @Schema(description = "How it was measured.") @Nullable
+            ResistanceMethod method) {}
+
+    /** Limits of the battery management. */
+    @Schema(description = "Limits of the battery management or of the maker, for the whole pack.")
+    public record Limits(
+            @Schema(description = "Continuous discharge.") @Within(min = 0.1, max = 5000, unit = "A") @Nullable
+            Current continuousDischarge,
+
+            @Schema(description = "Peak discharge.") @Valid @Nullable
+            Peak peakDischarge,
+
+            @Schema(description = "Charge, regeneration included.") @Within(min = 0.1, max = 5000, unit = "A") @Nullable
+            Current charge) {}
+
+    /** A current for a time. */
+    @Schema(description = "A current and how long it may last.")
+    public record Peak(
+            @Schema(description = "The current.") @Within(min = 0.1, max = 10_000, unit = "A") @Nullable
+            Current current,
+
+            @Schema(description = "How long.") @Within(min = 0.001, max = 3600, unit = "s") @Nullable
+            Time duration) {}
+}

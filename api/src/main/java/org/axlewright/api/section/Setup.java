@@ -1,0 +1,60 @@
+package org.axlewright.api.section;
+
+import io.swagger.v3.oas.annotations.media.ArraySchema;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.axlewright.domain.quantity.Money;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One description of a vehicle: the registry of sections (contract R3). It is the body of every calculation and of a saved setup; a
+ * section means the same everywhere. A new room extends a section or adds one here.
+ */
+@Schema(
+        description =
+                "One description of a vehicle. The body of every calculation and of a saved setup: sections that a calculation does not use are checked for form and otherwise ignored.")
+public record Setup(
+        @Schema(description = "Name of the setup; needed to save it.") @Size(min = 1, max = 200) @Nullable
+        String name,
+
+        @Schema(description = "Notes.") @Size(max = 10_000) @Nullable
+        String notes,
+
+        @Valid @Nullable Chassis chassis,
+        @Valid @Nullable Bare bare,
+
+        @ArraySchema(arraySchema = @Schema(description = "Parts added or taken off.")) @Size(max = 500) @Nullable
+        List<@Valid Item> items,
+
+        @ArraySchema(arraySchema = @Schema(description = "People on board.")) @Size(max = 50) @Nullable
+        List<@Valid Occupant> occupants,
+
+        @Valid @Nullable Laden laden,
+        @Valid @Nullable Tyres tyres,
+        @Valid @Nullable Lift lift,
+        @Valid @Nullable Suspension suspension,
+        @Valid @Nullable Drive drive,
+        @Valid @Nullable Pack pack,
+        @Valid @Nullable Charger charger,
+        @Valid @Nullable Supply supply,
+        @Valid @Nullable ChargeWindow charge,
+
+        @Schema(description = "Price of a kilowatt-hour from the mains.") @Price @Nullable
+        Money energyPrice,
+
+        @ArraySchema(arraySchema = @Schema(description = "Circuits to size.")) @Size(max = 100) @Nullable
+        List<@Valid Circuit> circuits,
+
+        @Valid @Nullable Ground ground,
+        @Valid @Nullable Manoeuvre manoeuvre,
+        @Valid @Nullable RoadLoad roadLoad,
+        @Valid @Nullable Accessories accessories,
+
+        @ArraySchema(arraySchema = @Schema(description = "The route, repeated until the pack is spent."))
+        @Size(max = 200)
+        @Nullable
+        List<@Valid Leg> route,
+
+        @Valid @Nullable ConstantLoad load) {}

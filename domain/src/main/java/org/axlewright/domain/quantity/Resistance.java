@@ -1,0 +1,4 @@
+package org.axlewright.domain.quantity;
+
+/** Resistance. SI unit: ohm. */
+public record Resistance(double value, ResistanceUnit unit) implements Quantity {}
