@@ -1,5 +1,6 @@
 package org.axlewright.api.section;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
@@ -34,7 +35,8 @@ public record Leg(
         @Schema(description = "Time standing still on this stretch, accessories on; none when left out.")
         @Within(min = 0, max = 86_400, unit = "s")
         @Nullable
-        Time wait,
+        @JsonProperty("wait") // a record component can't be called wait
+        Time waiting,
 
         @Schema(description = "Opaque text of the sender; echoed in results and findings.") @Size(max = 200) @Nullable
         String reference) {}

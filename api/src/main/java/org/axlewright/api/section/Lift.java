@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import org.axlewright.api.section.Tyres.Tyre;
 import org.axlewright.domain.lift.LiftKind;
 import org.axlewright.domain.lift.MeasuredAt;
 import org.axlewright.domain.quantity.Length;
@@ -45,7 +46,7 @@ public record Lift(
             @Schema(description = "The tyre before the change, when it changed; `tyres` is the one on it now.")
             @Valid
             @Nullable
-            Tyres.Tyre tyreBefore,
+            Tyre tyreBefore,
 
             @Schema(
                     description =

@@ -46,6 +46,8 @@ public enum Dimension {
     CONSUMPTION("J/m", UnitSystem::consumption);
 
     private final String siUnit;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a method reference, without state
     private final @Nullable BiFunction<UnitSystem, Double, Quantity> shown;
 
     Dimension(String siUnit, @Nullable BiFunction<UnitSystem, Double, Quantity> shown) {
