@@ -67,7 +67,7 @@ public @interface Price {
 
         private static void complain(String property, String message, ConstraintValidatorContext context) {
             context.unwrap(HibernateConstraintValidatorContext.class)
-                    .withDynamicPayload(new Readable.Complaint(message))
+                    .withDynamicPayload(new Legible.Complaint(message))
                     .buildConstraintViolationWithTemplate("unreadable")
                     .addPropertyNode(property)
                     .addConstraintViolation();

@@ -33,7 +33,7 @@ public @interface TyreSize {
     final class Reader implements ConstraintValidator<TyreSize, String> {
         @Override
         public boolean isValid(@Nullable String marking, ConstraintValidatorContext context) {
-            return Readable.check(marking, org.axlewright.domain.tyre.TyreSize::parse, context);
+            return Legible.check(marking, org.axlewright.domain.tyre.TyreSize::parse, context);
         }
     }
 }

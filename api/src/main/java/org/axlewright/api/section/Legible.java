@@ -7,9 +7,9 @@ import org.hibernate.validator.constraintvalidation.HibernateConstraintValidator
 import org.jspecify.annotations.Nullable;
 
 /** Turns a reader's complaint into a violation that carries it. */
-final class Readable {
+final class Legible {
 
-    private Readable() {}
+    private Legible() {}
 
     /** What a reader said of a text; written for people. */
     record Complaint(String message) {}
