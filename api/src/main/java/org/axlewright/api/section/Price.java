@@ -56,9 +56,11 @@ public @interface Price {
                         context);
                 valid = false;
             }
-            if (money.currency() == null
-                    || Currency.getAvailableCurrencies().stream()
-                            .noneMatch(known -> known.getCurrencyCode().equals(money.currency()))) {
+            if (money.currency() == null) {
+                WithinValidator.missing("currency", context);
+                valid = false;
+            } else if (Currency.getAvailableCurrencies().stream()
+                    .noneMatch(known -> known.getCurrencyCode().equals(money.currency()))) {
                 complain("currency", "Currency must be an ISO 4217 code, such as \"EUR\"", context);
                 valid = false;
             }

@@ -17,6 +17,9 @@ public final class WithinValidator implements ConstraintValidator<Within, Object
     /** What is wrong, for the error: the limit passed over, in the unit of the annotation. */
     record OutOfRange(Quantity actual, double limitSi, boolean belowMinimum) {}
 
+    /** A part of a value that must be there. */
+    record Missing() {}
+
     @Override
     public void initialize(Within range) {
         min = range.min();
@@ -30,6 +33,9 @@ public final class WithinValidator implements ConstraintValidator<Within, Object
             return true;
         }
         Quantity quantity = sent instanceof RatedHours hours ? hours.time() : (Quantity) sent;
+        if (quantity.unit() == null || Double.isNaN(quantity.value())) {
+            return incomplete(quantity, context);
+        }
         Unit limitUnit = unitOf(quantity, unit);
         double si = quantity.si();
         double minimumSi = limitUnit.toSi(min);
@@ -48,6 +54,26 @@ public final class WithinValidator implements ConstraintValidator<Within, Object
             violation.addPropertyNode("value").addConstraintViolation();
         }
         return false;
+    }
+
+    /** A quantity that was sent without its value or without its unit. */
+    private static boolean incomplete(Quantity quantity, ConstraintValidatorContext context) {
+        context.disableDefaultConstraintViolation();
+        if (quantity.unit() == null) {
+            missing("unit", context);
+        }
+        if (Double.isNaN(quantity.value())) {
+            missing("value", context);
+        }
+        return false;
+    }
+
+    static void missing(String property, ConstraintValidatorContext context) {
+        context.unwrap(HibernateConstraintValidatorContext.class)
+                .withDynamicPayload(new Missing())
+                .buildConstraintViolationWithTemplate("missing")
+                .addPropertyNode(property)
+                .addConstraintViolation();
     }
 
     /** The unit with that token in the dimension of the quantity. */

@@ -1,0 +1,83 @@
+package org.axlewright.api.calculation;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.axlewright.api.mass.CentreOfGravityCalculation;
+import org.axlewright.api.problem.Fault;
+import org.axlewright.api.problem.Refused;
+import org.axlewright.api.section.Form;
+import org.axlewright.api.section.Setup;
+import org.axlewright.domain.trace.Trace;
+
+/**
+ * The registry: every calculation there is, and the one path a question takes through it. Pure: no database, no clock, the same answer
+ * for the same setup.
+ */
+public final class Calculations {
+
+    /** A new room is one line here, and its files. */
+    private static final List<Calculation<?, ?, ?>> REGISTRY = List.of(new CentreOfGravityCalculation());
+
+    private final Map<String, Calculation<?, ?, ?>> byName = new LinkedHashMap<>();
+    private final Form form;
+    private final Answer.Engine engine;
+
+    public Calculations(Form form, String version) {
+        this.form = form;
+        this.engine = new Answer.Engine(version);
+        REGISTRY.forEach(calculation -> byName.put(calculation.name(), calculation));
+    }
+
+    public List<Calculation<?, ?, ?>> all() {
+        return REGISTRY;
+    }
+
+    public Optional<Calculation<?, ?, ?>> named(String name) {
+        return Optional.ofNullable(byName.get(name));
+    }
+
+    /**
+     * Asks one question.
+     *
+     * @throws Refused with everything found: form, contradictions and missing inputs together
+     */
+    public <R> Answer<R> ask(Calculation<?, ?, R> calculation, Setup setup, Asked asked) {
+        List<Fault> faults = new ArrayList<>(form.faults(setup));
+        missing(calculation, setup, faults);
+        if (!faults.isEmpty()) {
+            throw new Refused(faults);
+        }
+        return answered(calculation, setup, asked);
+    }
+
+    /** A missing pointer is named once: a fault of form there says more. */
+    private static void missing(Calculation<?, ?, ?> calculation, Setup setup, List<Fault> faults) {
+        TreeSet<String> known = new TreeSet<>();
+        faults.forEach(fault -> known.add(fault.pointer()));
+        for (String pointer : calculation.needs().missing(setup)) {
+            if (known.add(pointer)) {
+                faults.add(Fault.missing(pointer));
+            }
+        }
+    }
+
+    private <I, O, R> Answer<R> answered(Calculation<I, O, R> calculation, Setup setup, Asked asked) {
+        Resolution resolution = new Resolution();
+        I input = calculation.resolve(setup, resolution);
+        resolution.refuseIfFaulty();
+        Trace trace = asked.working() ? Trace.withWorking() : Trace.withoutWorking();
+        O output = calculation.calculate(input, trace);
+        return new Answer<>(
+                engine,
+                calculation.show(output, asked.units()),
+                List.copyOf(resolution.notAnswered()),
+                Shown.findings(trace, asked.units()),
+                Shown.assumptions(resolution.assumptions(), asked.units()),
+                asked.working() ? Shown.working(trace) : null,
+                Shown.cautions(trace));
+    }
+}

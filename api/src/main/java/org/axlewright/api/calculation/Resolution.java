@@ -1,0 +1,63 @@
+package org.axlewright.api.calculation;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.axlewright.api.problem.Fault;
+import org.axlewright.api.problem.Refused;
+import org.axlewright.domain.trace.Assumption;
+import org.axlewright.domain.trace.Measure;
+import org.axlewright.domain.trace.Source;
+
+/** What is noted while a request is resolved: defaults taken, results that can't be given, and faults that only show here. */
+public final class Resolution {
+
+    private final List<Assumption> assumptions = new ArrayList<>();
+    private final List<NotAnswered> notAnswered = new ArrayList<>();
+    private final List<Fault> faults = new ArrayList<>();
+
+    /** Takes a default and notes it; returns its value in coherent SI. */
+    public double assume(String code, String pointer, Measure value, String reason, Source source) {
+        assumptions.add(new Assumption(code, pointer, value, reason, source));
+        return value.si();
+    }
+
+    /** Takes a default that is a name, and notes it. */
+    public <T> T assume(String code, String pointer, T value, String reason, Source source) {
+        assumptions.add(new Assumption(code, pointer, value, reason, source));
+        return value;
+    }
+
+    public void assume(Assumption assumption) {
+        assumptions.add(assumption);
+    }
+
+    /** A result that is left out, and what would be needed to give it. */
+    public void notAnswered(String result, String... missing) {
+        notAnswered.add(new NotAnswered(result, List.of(missing)));
+    }
+
+    /** A fault that only resolving brings to light; the request is refused with all of them. */
+    public void refuse(Fault fault) {
+        faults.add(fault);
+    }
+
+    /** A pointer that turns out to be needed. */
+    public void missing(String pointer) {
+        faults.add(Fault.missing(pointer));
+    }
+
+    /** Ends here when anything was refused. */
+    public void refuseIfFaulty() {
+        if (!faults.isEmpty()) {
+            throw new Refused(faults);
+        }
+    }
+
+    List<Assumption> assumptions() {
+        return assumptions;
+    }
+
+    List<NotAnswered> notAnswered() {
+        return notAnswered;
+    }
+}

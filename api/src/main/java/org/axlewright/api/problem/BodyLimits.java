@@ -1,0 +1,138 @@
+package org.axlewright.api.problem;
+
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ReadListener;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.ServletInputStream;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletRequestWrapper;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.time.Duration;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Component;
+import org.springframework.web.filter.OncePerRequestFilter;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Refuses a body that is too large before it is read to the end, and one that trickles (contract R15). The servlet container limits
+ * forms only, and its own timeout starts anew with every byte.
+ */
+@Component
+@Order(Ordered.HIGHEST_PRECEDENCE + 10)
+final class BodyLimits extends OncePerRequestFilter {
+
+    static final long MAXIMUM_BYTES = 256L * 1024;
+    static final Duration DEADLINE = Duration.ofSeconds(10);
+
+    private final JsonMapper json;
+
+    BodyLimits(JsonMapper json) {
+        this.json = json;
+    }
+
+    /** More bytes than the limit. */
+    static final class TooLarge extends IOException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    /** Not all bytes by the deadline. */
+    static final class TooSlow extends IOException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    @Override
+    protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        if (request.getContentLengthLong() > MAXIMUM_BYTES) {
+            response.setStatus(HttpStatus.CONTENT_TOO_LARGE.value());
+            response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
+            response.setHeader(HttpHeaders.CONNECTION, "close");
+            json.writeValue(response.getOutputStream(), tooLarge());
+            return;
+        }
+        chain.doFilter(new LimitedRequest(request), response);
+    }
+
+    static Problem tooLarge() {
+        return Problem.of(
+                HttpStatus.CONTENT_TOO_LARGE.value(),
+                "too-large",
+                "Body too large",
+                "A body may have at most " + MAXIMUM_BYTES + " bytes");
+    }
+
+    static Problem tooSlow() {
+        return Problem.of(
+                HttpStatus.REQUEST_TIMEOUT.value(),
+                "too-slow",
+                "Body sent too slowly",
+                "A body must arrive within " + DEADLINE.toSeconds() + " seconds");
+    }
+
+    private static final class LimitedRequest extends HttpServletRequestWrapper {
+
+        LimitedRequest(HttpServletRequest request) {
+            super(request);
+        }
+
+        @Override
+        public ServletInputStream getInputStream() throws IOException {
+            return new LimitedStream(super.getInputStream());
+        }
+    }
+
+    private static final class LimitedStream extends ServletInputStream {
+
+        private final ServletInputStream body;
+        private final long deadline = System.nanoTime() + DEADLINE.toNanos();
+        private long read;
+
+        LimitedStream(ServletInputStream body) {
+            this.body = body;
+        }
+
+        private int counted(int result, int bytes) throws IOException {
+            if (result >= 0) {
+                read += bytes;
+            }
+            if (read > MAXIMUM_BYTES) {
+                throw new TooLarge();
+            }
+            if (System.nanoTime() - deadline > 0) {
+                throw new TooSlow();
+            }
+            return result;
+        }
+
+        @Override
+        public int read() throws IOException {
+            return counted(body.read(), 1);
+        }
+
+        @Override
+        public int read(byte[] buffer, int offset, int length) throws IOException {
+            int bytes = body.read(buffer, offset, length);
+            return counted(bytes, bytes);
+        }
+
+        @Override
+        public boolean isFinished() {
+            return body.isFinished();
+        }
+
+        @Override
+        public boolean isReady() {
+            return body.isReady();
+        }
+
+        @Override
+        public void setReadListener(ReadListener listener) {
+            body.setReadListener(listener);
+        }
+    }
+}
