@@ -2,6 +2,10 @@ package org.axlewright.api.section;
 
 import java.util.List;
 import org.axlewright.api.problem.Fault;
+import org.axlewright.domain.check.Unreadable;
+import org.axlewright.domain.lift.LiftKind;
+import org.axlewright.domain.lift.MeasuredAt;
+import org.axlewright.domain.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
 /** Two answers for one thing are a contradiction, not a choice; each room's pairs stand here together. */
@@ -11,6 +15,16 @@ final class Contradictions {
 
     static void find(Setup setup, List<Fault> faults) {
         bare(setup.bare(), faults);
+        Lift lift = setup.lift();
+        if (lift != null) {
+            lift(lift.front(), "/lift/front", faults);
+            lift(lift.rear(), "/lift/rear", faults);
+        }
+        Tyres tyres = setup.tyres();
+        if (tyres != null) {
+            tyre(tyres.front(), "/tyres/front", faults);
+            tyre(tyres.rear(), "/tyres/rear", faults);
+        }
     }
 
     private static void bare(@Nullable Bare bare, List<Fault> faults) {
@@ -34,6 +48,67 @@ final class Contradictions {
         exclude(faults, "/bare/raisedAxle", bare.raisedAxle(), "/bare/height", bare.height(), oneHeight);
         exclude(faults, "/bare/position/z", z, "/bare/height", bare.height(), oneHeight);
         exclude(faults, "/bare/position/z", z, "/bare/raisedAxle", bare.raisedAxle(), oneHeight);
+    }
+
+    private static void lift(Lift.@Nullable AxleLift lift, String pointer, List<Fault> faults) {
+        if (lift == null) {
+            return;
+        }
+        tyre(lift.tyreBefore(), pointer + "/tyreBefore", faults);
+        LiftKind kind = lift.kind();
+        boolean noSpring = kind == LiftKind.SPINDLE || kind == LiftKind.ARMS || kind == LiftKind.BODY;
+        if (noSpring && lift.measuredAt() == MeasuredAt.SPRING) {
+            faults.add(Fault.contradiction(
+                    pointer + "/measuredAt",
+                    "A lift of kind " + kind + " has no part at the spring; give its amount at the wheel"));
+        }
+    }
+
+    /** What no tyre can be: a loaded radius beyond half its diameter or less than half of that, a rollout beyond its circumference. */
+    private static void tyre(Tyres.@Nullable Tyre tyre, String pointer, List<Fault> faults) {
+        Double diameter = tyre == null ? null : diameterM(tyre);
+        if (tyre == null || diameter == null) {
+            return;
+        }
+        Length radius = tyre.loadedRadius();
+        if (radius != null && !(radius.si() <= diameter / 2 && radius.si() >= diameter / 4)) {
+            Length half = new Length(radius.unit().fromSi(diameter / 2), radius.unit());
+            faults.add(new Fault(
+                    pointer + "/loadedRadius",
+                    "contradiction",
+                    "A loaded radius of " + Form.readable(radius.value()) + " " + radius.unit()
+                            + " does not belong to a tyre whose free radius is " + Form.readable(half.value()) + " "
+                            + half.unit(),
+                    radius,
+                    half));
+        }
+        Length rollout = tyre.rollout();
+        if (rollout != null && !(rollout.si() <= diameter * Math.PI && rollout.si() >= diameter * Math.PI / 2)) {
+            Length around = new Length(rollout.unit().fromSi(diameter * Math.PI), rollout.unit());
+            faults.add(new Fault(
+                    pointer + "/rollout",
+                    "contradiction",
+                    "A rollout of " + Form.readable(rollout.value()) + " " + rollout.unit()
+                            + " does not belong to a tyre whose free circumference is " + Form.readable(around.value())
+                            + " " + around.unit(),
+                    rollout,
+                    around));
+        }
+    }
+
+    /** A size that can't be read is a fault of its own. */
+    private static @Nullable Double diameterM(Tyres.Tyre tyre) {
+        if (tyre.diameter() != null) {
+            return tyre.diameter().si();
+        }
+        if (tyre.size() == null) {
+            return null;
+        }
+        try {
+            return org.axlewright.domain.tyre.TyreSize.parse(tyre.size()).diameterM();
+        } catch (Unreadable reportedByForm) {
+            return null;
+        }
     }
 
     /** A fault at the first pointer when both are there. */

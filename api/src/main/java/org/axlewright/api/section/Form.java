@@ -101,7 +101,7 @@ public class Form {
                 Map.of("value", limit, "unit", unit));
     }
 
-    private static String readable(double value) {
+    static String readable(double value) {
         BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(6)).stripTrailingZeros();
         return Math.abs(value) >= 1e9 ? rounded.toString() : rounded.toPlainString();
     }

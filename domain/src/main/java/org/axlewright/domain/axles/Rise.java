@@ -1,6 +1,6 @@
 package org.axlewright.domain.axles;
 
-import static org.axlewright.domain.check.Check.within;
+import static org.axlewright.domain.check.Check.finite;
 
 import org.axlewright.domain.quantity.Dimension;
 import org.axlewright.domain.trace.Source;
@@ -66,10 +66,10 @@ public record Rise(AxleLift front, AxleLift rear) {
     /**
      * Rise of the centre of gravity, m. What hangs below the springs rises with the tyre only.
      *
-     * @param frontShare share of the weight on the front axle, 0 to 1
+     * @param frontShare share of the weight on the front axle; outside 0 to 1 when the centre of gravity lies beyond the axles
      */
     public double centreOfGravityM(double frontShare, Trace trace) {
-        within(frontShare, 0, 1, "frontShare");
+        finite(frontShare, "frontShare");
         double rise = frontShare * front.centreOfGravityM() + (1 - frontShare) * rear.centreOfGravityM();
         return trace.note(
                 CENTRE_OF_GRAVITY,
