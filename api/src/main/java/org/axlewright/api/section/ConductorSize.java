@@ -33,7 +33,7 @@ public @interface ConductorSize {
     final class Reader implements ConstraintValidator<ConductorSize, String> {
         @Override
         public boolean isValid(@Nullable String designation, ConstraintValidatorContext context) {
-            return Legible.check(designation, org.axlewright.domain.conductor.ConductorSize::parse, context);
+            return Legible.check(designation, org.axlewright.domain.cable.ConductorSize::parse, context);
         }
     }
 }

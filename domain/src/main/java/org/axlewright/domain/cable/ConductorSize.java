@@ -1,4 +1,4 @@
-package org.axlewright.domain.conductor;
+package org.axlewright.domain.cable;
 
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -13,12 +13,13 @@ import org.axlewright.domain.check.Unreadable;
  */
 public record ConductorSize(SizeSeries series, String designation) {
 
-    private static final Pattern DESIGNATION = Pattern.compile("(\\d/0|\\d{1,4}(?:\\.\\d{1,2})?)\\s*(AWG|SAE|MM2|MM²)");
+    private static final Pattern DESIGNATION =
+            Pattern.compile("(\\d/0|\\d{1,4}(?:[.,]\\d{1,2})?)\\s*(AWG|SAE|MM2|MM²)");
 
     /**
      * Reads a designation such as {@code 2/0 AWG}, {@code 35 mm2}, {@code 4 SAE}.
      *
-     * @throws Unreadable when the series is not named or the form is unknown
+     * @throws Unreadable when the series is not named, the form is unknown or the series has no such size
      */
     public static ConductorSize parse(String text) {
         Matcher matcher = DESIGNATION.matcher(text.strip().toUpperCase(Locale.ROOT));
@@ -31,7 +32,18 @@ public record ConductorSize(SizeSeries series, String designation) {
             case "SAE" -> SizeSeries.SAE;
             default -> SizeSeries.MM2;
         };
-        return new ConductorSize(series, matcher.group(1));
+        String designation = matcher.group(1).replace(',', '.').replaceFirst("\\.0+$", "");
+        ConductorSize size = new ConductorSize(series, designation);
+        if (!Conductor.isKnown(size)) {
+            throw new Unreadable("There is no conductor " + size + " in the tables, which hold "
+                    + String.join(
+                            ", ",
+                            Conductor.of(series).stream()
+                                    .map(known -> known.size().designation())
+                                    .toList())
+                    + " " + series);
+        }
+        return size;
     }
 
     /** The designation as it is written in requests and answers. */
