@@ -19,6 +19,11 @@ public enum Chemistry {
         this.token = token;
     }
 
+    /** Whether the cells are lead-acid, of whatever build. */
+    public boolean isLeadAcid() {
+        return this == FLOODED || this == AGM || this == GEL;
+    }
+
     @Override
     public String toString() {
         return token;
