@@ -1,0 +1,91 @@
+package org.axlewright.api.setup;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The directory of the embedded server, held by one service at a time. The operating system lets go of the lock when the process ends,
+ * however it ends.
+ *
+ * @param path real path
+ */
+record DataDirectory(Path path, FileChannel lock) implements AutoCloseable {
+
+    /** @throws StartRefused when another service holds it or it can't be written */
+    static DataDirectory take(Path wanted) {
+        try {
+            if (!Files.exists(wanted)) {
+                Files.createDirectories(
+                        wanted, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
+            }
+            Path path = wanted.toRealPath();
+            Path file = path.resolve("lock");
+            FileChannel channel = FileChannel.open(
+                    file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+            if (lock(channel) == null) {
+                channel.close();
+                throw new StartRefused(
+                        "The data directory " + path + " is in use by another Axlewright service (process "
+                                + Files.readString(file).strip() + ").",
+                        "Stop that service, or give this one a directory of its own with AXLEWRIGHT_DATA.");
+            }
+            channel.truncate(0);
+            channel.write(ByteBuffer.wrap((ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.US_ASCII)));
+            DataDirectory taken = new DataDirectory(path, channel);
+            Files.deleteIfExists(taken.startLog().toPath());
+            return taken;
+        } catch (IOException e) {
+            throw new StartRefused(
+                    "The data directory " + wanted.toAbsolutePath() + " can't be used: " + e,
+                    "Give a directory that this user can write with AXLEWRIGHT_DATA.",
+                    e);
+        }
+    }
+
+    /** The data of the server. */
+    Path postgres() {
+        return path.resolve("postgres");
+    }
+
+    /** The data of the server while it is being made. */
+    Path prepared() {
+        return path.resolve("postgres.new");
+    }
+
+    /** Where the server's programs are unpacked. */
+    Path binaries() {
+        return path.resolve("binaries");
+    }
+
+    /** What the server's programs said during the last start. */
+    File startLog() {
+        return path.resolve("start.log").toFile();
+    }
+
+    @Override
+    public void close() {
+        try {
+            lock.close();
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static @Nullable FileLock lock(FileChannel channel) throws IOException {
+        try {
+            return channel.tryLock();
+        } catch (OverlappingFileLockException heldByThisProcess) {
+            return null;
+        }
+    }
+}
