@@ -29,6 +29,14 @@ final class Problems extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
+    ResponseEntity<Problem> declined(Declined declined) {
+        return ResponseEntity.status(declined.problem().status())
+                .headers(declined.headers())
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .body(declined.problem());
+    }
+
+    @ExceptionHandler
     ResponseEntity<Problem> unreadable(JacksonException failure) {
         return answer(Problem.of(400, "not-readable", "Body can't be read", List.of(UnreadableBody.fault(failure))));
     }
