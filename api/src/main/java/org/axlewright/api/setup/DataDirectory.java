@@ -24,10 +24,7 @@ record DataDirectory(Path path, FileChannel lock) implements AutoCloseable {
     /** @throws StartRefused when another service holds it or it can't be written */
     static DataDirectory take(Path wanted) {
         try {
-            if (!Files.exists(wanted)) {
-                Files.createDirectories(
-                        wanted, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
-            }
+            createPrivate(wanted);
             Path path = wanted.toRealPath();
             Path file = path.resolve("lock");
             FileChannel channel = FileChannel.open(
@@ -42,6 +39,7 @@ record DataDirectory(Path path, FileChannel lock) implements AutoCloseable {
             channel.truncate(0);
             channel.write(ByteBuffer.wrap((ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.US_ASCII)));
             DataDirectory taken = new DataDirectory(path, channel);
+            createPrivate(taken.binaries().getParent());
             Files.deleteIfExists(taken.startLog().toPath());
             return taken;
         } catch (IOException e) {
@@ -62,9 +60,9 @@ record DataDirectory(Path path, FileChannel lock) implements AutoCloseable {
         return path.resolve("postgres.new");
     }
 
-    /** Where the server's programs are unpacked. */
+    /** Where the server's programs are unpacked. The library lets everybody write there; the directory above doesn't. */
     Path binaries() {
-        return path.resolve("binaries");
+        return path.resolve("binaries").resolve("unpacked");
     }
 
     /** What the server's programs said during the last start. */
@@ -78,6 +76,13 @@ record DataDirectory(Path path, FileChannel lock) implements AutoCloseable {
             lock.close();
         } catch (IOException e) {
             throw new IllegalStateException(e);
+        }
+    }
+
+    private static void createPrivate(Path directory) throws IOException {
+        if (!Files.exists(directory)) {
+            Files.createDirectories(
+                    directory, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
         }
     }
 
