@@ -3,6 +3,7 @@ package org.axlewright.api;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
+import java.net.http.HttpHeaders;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -26,7 +27,11 @@ public abstract class Running {
     int port;
 
     /** Status, headers and body of an answer. */
-    public record Reply(int status, String contentType, String text) {
+    public record Reply(int status, String contentType, String text, HttpHeaders headers) {
+        public String header(String name) {
+            return headers.firstValue(name).orElse("");
+        }
+
         public JsonNode json() {
             return JSON.readTree(text);
         }
@@ -52,7 +57,8 @@ public abstract class Running {
             return new Reply(
                     response.statusCode(),
                     response.headers().firstValue("Content-Type").orElse(""),
-                    response.body());
+                    response.body(),
+                    response.headers());
         } catch (IOException failure) {
             throw new IllegalStateException(failure);
         } catch (InterruptedException interrupted) {

@@ -39,7 +39,7 @@ record DataDirectory(Path path, FileChannel lock) implements AutoCloseable {
             channel.truncate(0);
             channel.write(ByteBuffer.wrap((ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.US_ASCII)));
             DataDirectory taken = new DataDirectory(path, channel);
-            createPrivate(taken.binaries().getParent());
+            createPrivate(path.resolve("binaries"));
             Files.deleteIfExists(taken.startLog().toPath());
             return taken;
         } catch (IOException e) {
