@@ -3,6 +3,7 @@ package org.axlewright.api.demo;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.axlewright.api.section.Setup;
 import org.springframework.core.io.ClassPathResource;
@@ -37,9 +38,14 @@ public final class DemoSetups {
         return text(FILES.get(0));
     }
 
+    /** The JSON texts of all, in order. */
+    public static List<String> texts() {
+        return FILES.stream().map(DemoSetups::text).toList();
+    }
+
     private static String text(String file) {
         try (InputStream stream = new ClassPathResource("demo/" + file + ".json").getInputStream()) {
-            return new String(stream.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

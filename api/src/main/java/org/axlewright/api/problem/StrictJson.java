@@ -23,6 +23,7 @@ import tools.jackson.databind.deser.SettableBeanProperty;
 import tools.jackson.databind.deser.ValueDeserializerModifier;
 import tools.jackson.databind.deser.std.StdDeserializer;
 import tools.jackson.databind.exc.InvalidNullException;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
 import tools.jackson.databind.type.LogicalType;
 import tools.jackson.databind.util.AccessPattern;
@@ -36,22 +37,25 @@ public class StrictJson {
 
     @Bean
     JsonMapperBuilderCustomizer strictReading() {
-        return builder -> {
-            SimpleModule numbers = new SimpleModule("strict-numbers");
-            numbers.addDeserializer(Double.class, new FiniteNumber(Double.class));
-            numbers.addDeserializer(double.class, new FiniteNumber(double.class));
-            numbers.addDeserializer(Integer.class, new WholeNumber());
-            numbers.addDeserializer(RatedHours.class, new HoursOrTime());
-            numbers.setDeserializerModifier(new NoNulls());
-            builder.enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                    .changeDefaultNullHandling(nulls -> JsonSetter.Value.forContentNulls(Nulls.FAIL))
-                    .withCoercionConfig(
-                            LogicalType.Textual,
-                            texts -> texts.setCoercion(CoercionInputShape.Integer, CoercionAction.Fail)
-                                    .setCoercion(CoercionInputShape.Float, CoercionAction.Fail)
-                                    .setCoercion(CoercionInputShape.Boolean, CoercionAction.Fail))
-                    .addModule(numbers);
-        };
+        return StrictJson::strict;
+    }
+
+    /** Makes a mapper strict; for those that read setups outside the web layer. */
+    public static void strict(JsonMapper.Builder builder) {
+        SimpleModule numbers = new SimpleModule("strict-numbers");
+        numbers.addDeserializer(Double.class, new FiniteNumber(Double.class));
+        numbers.addDeserializer(double.class, new FiniteNumber(double.class));
+        numbers.addDeserializer(Integer.class, new WholeNumber());
+        numbers.addDeserializer(RatedHours.class, new HoursOrTime());
+        numbers.setDeserializerModifier(new NoNulls());
+        builder.enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .changeDefaultNullHandling(nulls -> JsonSetter.Value.forContentNulls(Nulls.FAIL))
+                .withCoercionConfig(
+                        LogicalType.Textual,
+                        texts -> texts.setCoercion(CoercionInputShape.Integer, CoercionAction.Fail)
+                                .setCoercion(CoercionInputShape.Float, CoercionAction.Fail)
+                                .setCoercion(CoercionInputShape.Boolean, CoercionAction.Fail))
+                .addModule(numbers);
     }
 
     /**

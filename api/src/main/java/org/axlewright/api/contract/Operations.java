@@ -1,0 +1,167 @@
+package org.axlewright.api.contract;
+
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.PathItem;
+import io.swagger.v3.oas.models.examples.Example;
+import io.swagger.v3.oas.models.info.Info;
+import io.swagger.v3.oas.models.info.License;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.parameters.Parameter;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.servers.Server;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.axlewright.api.calculation.Calculation;
+import org.axlewright.api.calculation.Calculations;
+import org.axlewright.api.demo.DemoSetups;
+import org.axlewright.api.problem.Problem;
+import org.springdoc.core.customizers.OpenApiCustomizer;
+import org.springframework.core.annotation.Order;
+import org.springframework.stereotype.Component;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Completes the operations from the registry: needs and leads, the example that really runs, the refusals, and a path for every question
+ * that a saved setup can be asked.
+ */
+@Component
+@Order(2)
+final class Operations implements OpenApiCustomizer {
+
+    private static final String ASK_SETUP = "/v1/setups/{id}/{calculation}";
+    private static final String EXAMPLE = "OrchardRunaboutAsPlanned";
+
+    private final Calculations calculations;
+    private final JsonMapper json;
+
+    Operations(Calculations calculations, JsonMapper json) {
+        this.calculations = calculations;
+        this.json = json;
+    }
+
+    @Override
+    public void customise(OpenAPI document) {
+        document.info(new Info()
+                .title("Axlewright")
+                .version("1")
+                .description(
+                        "What happens to a light electric utility vehicle when someone lifts it, stretches it, moves its"
+                                + " battery, swaps motor, pack, tyres or charger. Every calculation takes the same sections, answers"
+                                + " in the same envelope, creates nothing, and gives the same answer to the same input. No approval,"
+                                + " no certification: the maker's ratings, local codes and licensed practice bind.")
+                .license(new License().name("Apache-2.0").identifier("Apache-2.0")));
+        document.servers(List.of(new Server().url("/").description("This service")));
+        document.getComponents()
+                .addExamples(
+                        EXAMPLE,
+                        new Example()
+                                .summary("Orchard runabout, as planned")
+                                .value(json.readValue(DemoSetups.exampleText(), Map.class)));
+        addProblems(document);
+        for (Calculation<?, ?, ?> calculation : calculations.all()) {
+            Operation post = post(document, calculation);
+            describe(post, calculation);
+        }
+        askSetups(document);
+        document.getPaths().values().stream()
+                .flatMap(path -> path.readOperations().stream())
+                .forEach(Operations::describeParameters);
+    }
+
+    private static Operation post(OpenAPI document, Calculation<?, ?, ?> calculation) {
+        PathItem path = document.getPaths().get("/v1/" + calculation.name());
+        return Objects.requireNonNull(path, () -> "No resource answers " + calculation.name())
+                .getPost();
+    }
+
+    private void describe(Operation post, Calculation<?, ?, ?> calculation) {
+        post.summary(calculation.question());
+        post.description(
+                "Creates nothing; the same input gives the same answer. Sections that it does not use are checked for"
+                        + " form and otherwise ignored. `x-needs` lists what suffices for an answer, `x-leads` the results that people"
+                        + " ask for first.");
+        post.addExtension("x-needs", calculation.needs().alternatives());
+        post.addExtension("x-leads", calculation.leads());
+        post.getRequestBody()
+                .description("A setup, whole or in part.")
+                .getContent()
+                .values()
+                .forEach(media ->
+                        media.addExamples("orchardRunabout", new Example().$ref("#/components/examples/" + EXAMPLE)));
+        Objects.requireNonNull(post.getResponses().get("200")).description("The answer.");
+        refusals(post, "400", "408", "413", "415", "422", "500");
+    }
+
+    private static void refusals(Operation operation, String... codes) {
+        for (String code : codes) {
+            operation.getResponses().putIfAbsent(code, new ApiResponse().$ref("#/components/responses/" + code));
+        }
+    }
+
+    /** One generic handler serves every question of a saved setup; the document names them one by one. */
+    private void askSetups(OpenAPI document) {
+        PathItem generic = document.getPaths().remove(ASK_SETUP);
+        if (generic == null) {
+            return;
+        }
+        for (Calculation<?, ?, ?> calculation : calculations.all()) {
+            Operation post = post(document, calculation);
+            Operation get = generic.getGet();
+            Operation ask = new Operation()
+                    .operationId(post.getOperationId() + "OfSetup")
+                    .tags(get.getTags())
+                    .summary(calculation.question() + " Asked of a saved setup.")
+                    .description("The saved setup as the body of `POST /v1/" + calculation.name() + "`.");
+            List<Parameter> parameters = new ArrayList<>(get.getParameters());
+            parameters.removeIf(parameter -> "calculation".equals(parameter.getName()));
+            ask.setParameters(parameters);
+            ask.setResponses(new io.swagger.v3.oas.models.responses.ApiResponses());
+            ask.getResponses().putAll(new LinkedHashMap<>(get.getResponses()));
+            ask.getResponses().put("200", post.getResponses().get("200"));
+            ask.addExtension("x-needs", calculation.needs().alternatives());
+            ask.addExtension("x-leads", calculation.leads());
+            refusals(ask, "422", "500");
+            document.getPaths().addPathItem("/v1/setups/{id}/" + calculation.name(), new PathItem().get(ask));
+        }
+    }
+
+    private static void describeParameters(Operation operation) {
+        if (operation.getParameters() == null) {
+            return;
+        }
+        for (Parameter parameter : operation.getParameters()) {
+            if ("units".equals(parameter.getName())) {
+                parameter.description("Output units, fixed for each dimension. Working stays in coherent SI.");
+            }
+            if ("working".equals(parameter.getName())) {
+                parameter.description("`false` leaves the working out.");
+            }
+        }
+    }
+
+    private static void addProblems(OpenAPI document) {
+        Schema<?> schema = new Schema<Problem>().$ref("#/components/schemas/Problem");
+        Map<String, String> problems = new LinkedHashMap<>();
+        problems.put(
+                "400",
+                "The body can't be read: syntax, limits, duplicate key, unknown name or unit, wrong type. The first fault.");
+        problems.put("408", "The body did not arrive in time.");
+        problems.put("413", "The body is too large.");
+        problems.put("415", "The body is not JSON.");
+        problems.put("422", "The body is read and not valid: everything found, together.");
+        problems.put("500", "The service failed.");
+        problems.forEach((code, text) -> document.getComponents()
+                .addResponses(
+                        code,
+                        new ApiResponse()
+                                .description(text)
+                                .content(new Content()
+                                        .addMediaType("application/problem+json", new MediaType().schema(schema)))));
+    }
+}
