@@ -1,0 +1,48 @@
+package org.axlewright.domain.charging;
+
+import org.axlewright.domain.pack.Chemistry;
+import org.axlewright.domain.trace.Source;
+import org.hipparchus.analysis.interpolation.LinearInterpolator;
+import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
+
+/** At which temperatures a pack may be charged. */
+public final class ChargeTemperature {
+
+    /** Below it a lithium cell takes no charge, degC: metal plates out and the loss stays. */
+    static final double LITHIUM_MINIMUM = 0;
+
+    static final Source LITHIUM_MINIMUM_SOURCE =
+            Source.published("module maker's specification: no charge below 0 degC");
+
+    /** Range in which lithium cells are preferably charged, degC. */
+    static final double LITHIUM_PREFERRED_FROM = 5;
+
+    static final double LITHIUM_PREFERRED_TO = 45;
+
+    static final Source LITHIUM_PREFERRED_SOURCE =
+            Source.published("module maker's specification: 5 to 45 degC preferred");
+
+    static final Source FREEZING_SOURCE = Source.weak(
+            "utility-vehicle manual: freezes at -4 degC flat, -18 degC at half, -51 degC full; another: -6 degC at 20 %; straight lines between");
+
+    private static final PolynomialSplineFunction FREEZING_POINT =
+            new LinearInterpolator().interpolate(new double[] {0, 0.20, 0.50, 1}, new double[] {-4, -6, -18, -51});
+
+    private ChargeTemperature() {}
+
+    /** Temperature at which a lead-acid cell freezes, degC, at a state of charge from 0 to 1. */
+    static double freezingPointC(double stateOfCharge) {
+        return FREEZING_POINT.value(stateOfCharge);
+    }
+
+    /**
+     * Whether charging would do harm at this temperature: lithium below freezing, lead-acid that may be frozen. No time is given for a
+     * charge that must not start.
+     *
+     * @param temperatureC of the cells, degC
+     * @param stateOfCharge at the start, 0 to 1
+     */
+    public static boolean forbids(Chemistry chemistry, double temperatureC, double stateOfCharge) {
+        return chemistry.isLeadAcid() ? temperatureC <= freezingPointC(stateOfCharge) : temperatureC < LITHIUM_MINIMUM;
+    }
+}
