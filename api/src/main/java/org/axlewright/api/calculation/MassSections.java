@@ -6,6 +6,7 @@ import static org.axlewright.domain.quantity.Dimension.MASS;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.section.Bare;
 import org.axlewright.api.section.Chassis;
@@ -26,6 +27,7 @@ import org.axlewright.domain.mass.Weighing;
 import org.axlewright.domain.mass.Weighing.Tracks;
 import org.axlewright.domain.quantity.Constants;
 import org.axlewright.domain.quantity.Quantity;
+import org.axlewright.domain.quantity.Unit;
 import org.axlewright.domain.trace.Measure;
 import org.axlewright.domain.trace.Source;
 import org.axlewright.domain.trace.Trace;
@@ -37,32 +39,46 @@ import org.jspecify.annotations.Nullable;
  */
 public final class MassSections {
 
-    private static final Needs AS_WEIGHED = Needs.one(
-            Needs.all(
-                    "/bare/scales/frontLeft",
-                    "/bare/scales/frontRight",
-                    "/bare/scales/rearLeft",
-                    "/bare/scales/rearRight"),
-            Needs.all("/bare/axles/front", "/bare/axles/rear"),
-            Needs.all("/bare/mass", "/bare/frontShare"),
-            Needs.all("/bare/mass", "/bare/position/x"));
+    private static final Needs SCALES = Needs.all(
+            "/bare/scales/frontLeft", "/bare/scales/frontRight", "/bare/scales/rearLeft", "/bare/scales/rearRight");
+
+    private static final Needs AXLES = Needs.all("/bare/axles/front", "/bare/axles/rear");
+
+    private static final Pointer RAISED_AXLE = Pointer.of("/bare/raisedAxle");
+
+    /** The bare vehicle, and where every part of it and everybody aboard is. */
+    private static final Needs DERIVABLE = Needs.all(
+            Needs.one(
+                    SCALES,
+                    AXLES,
+                    Needs.all("/bare/mass", "/bare/frontShare"),
+                    Needs.all("/bare/mass", "/bare/position/x")),
+            Needs.completed(
+                    RAISED_AXLE.toString(),
+                    Needs.all(
+                            "/bare/raisedAxle/raised",
+                            "/bare/raisedAxle/rise",
+                            "/bare/raisedAxle/load",
+                            "/bare/raisedAxle/wheelRadius/front",
+                            "/bare/raisedAxle/wheelRadius/rear")),
+            Needs.each("/items", Needs.all("/items/0/mass", "/items/0/position/x")),
+            Needs.each("/occupants", Needs.value("/occupants/0/position/x")));
 
     /** Mass and position in plan; needs the wheelbase beside it. */
-    public static final Needs POSITION_IN_PLAN = Needs.one(AS_WEIGHED, Needs.all("/laden/mass", "/laden/position/x"));
+    public static final Needs POSITION_IN_PLAN = Needs.one(DERIVABLE, Needs.all("/laden/mass", "/laden/position/x"));
 
     /** Mass alone: a bare mass needs no position. */
     public static final Needs MASS_ONLY = Needs.one(
             Needs.value("/laden/mass"),
             Needs.all(
-                    Needs.one(
-                            Needs.all(
-                                    "/bare/scales/frontLeft",
-                                    "/bare/scales/frontRight",
-                                    "/bare/scales/rearLeft",
-                                    "/bare/scales/rearRight"),
-                            Needs.all("/bare/axles/front", "/bare/axles/rear"),
-                            Needs.value("/bare/mass")),
+                    Needs.one(SCALES, AXLES, Needs.value("/bare/mass")),
                     Needs.each("/items", Needs.value("/items/0/mass"))));
+
+    /** No vehicle of this kind carries its mass higher; a reading that says so is a mistake. */
+    private static final double HIGHEST_M = 3;
+
+    /** Less is no vehicle: the least that can be sent as a mass. */
+    private static final double LEAST_MASS_KG = 1;
 
     private static final Source RIDER_MASS = Source.published(
             "75 kg for the driver: Regulation (EU) 168/2013, definition of actual mass; the same for every seat is common practice");
@@ -75,23 +91,22 @@ public final class MassSections {
         double wheelbaseM =
                 Objects.requireNonNull(chassis.wheelbase(), "wheelbase").si();
         Tracks tracks = tracks(chassis);
-        Weighing weighing = AS_WEIGHED.missing(setup).isEmpty() ? weighing(Objects.requireNonNull(setup.bare())) : null;
-        List<Part> parts = parts(setup, resolution);
-        resolution.refuseIfFaulty();
+        Weighing weighing = DERIVABLE.missing(setup).isEmpty() ? weighing(Objects.requireNonNull(setup.bare())) : null;
+        List<Part> parts = weighing == null ? List.of() : parts(setup, resolution);
         Double heightM = null;
         RaisedAxle raisedAxle = null;
         if (weighing != null) {
             Bare bare = Objects.requireNonNull(setup.bare());
             heightM = height(bare);
-            raisedAxle = raisedAxle(bare, resolution);
+            raisedAxle = RAISED_AXLE.isIn(setup) ? raisedAxle(Objects.requireNonNull(bare.raisedAxle())) : null;
             checkRaised(raisedAxle, weighing, wheelbaseM, bare, resolution);
-            checkRemoved(weighing, wheelbaseM, parts, resolution);
+            checkRemoved(bareMassKg(bare), setup, resolution);
         }
         resolution.refuseIfFaulty();
         CentreOfGravity.Input input = new CentreOfGravity.Input(
                 wheelbaseM, tracks, weighing, heightM, raisedAxle, Raise.NONE, parts, laden(setup), ratings(chassis));
         if (answersPosition) {
-            notAnswered(input, resolution);
+            notAnswered(input, setup, resolution);
         }
         return input;
     }
@@ -102,6 +117,8 @@ public final class MassSections {
             return setup.laden().mass().si();
         }
         double massKg = bareMassKg(Objects.requireNonNull(setup.bare(), "bare"));
+        checkRemoved(massKg, setup, resolution);
+        resolution.refuseIfFaulty();
         List<Item> items = setup.items() == null ? List.of() : setup.items();
         for (Item item : items) {
             massKg += itemMassKg(item);
@@ -109,10 +126,6 @@ public final class MassSections {
         List<Occupant> occupants = setup.occupants() == null ? List.of() : setup.occupants();
         for (int i = 0; i < occupants.size(); i++) {
             massKg += occupantMassKg(occupants.get(i), i, resolution);
-        }
-        if (!(massKg > 0)) {
-            resolution.refuse(Fault.contradiction("/items", "More mass is removed than the vehicle has"));
-            resolution.refuseIfFaulty();
         }
         return resolution.assume(
                 "mass-as-driven",
@@ -166,35 +179,14 @@ public final class MassSections {
         return bare.position() == null ? null : si(bare.position().z());
     }
 
-    private static @Nullable RaisedAxle raisedAxle(Bare bare, Resolution resolution) {
-        Bare.RaisedAxle sent = bare.raisedAxle();
-        if (sent == null) {
-            return null;
-        }
-        requirePart(sent.raised(), "/bare/raisedAxle/raised", resolution);
-        requirePart(sent.rise(), "/bare/raisedAxle/rise", resolution);
-        requirePart(sent.load(), "/bare/raisedAxle/load", resolution);
-        Double front = sent.wheelRadius() == null ? null : si(sent.wheelRadius().front());
-        Double rear = sent.wheelRadius() == null ? null : si(sent.wheelRadius().rear());
-        if (front == null) {
-            resolution.missing("/bare/raisedAxle/wheelRadius/front");
-        }
-        if (rear == null) {
-            resolution.missing("/bare/raisedAxle/wheelRadius/rear");
-        }
-        resolution.refuseIfFaulty();
+    private static RaisedAxle raisedAxle(Bare.RaisedAxle sent) {
+        Bare.WheelRadius radius = Objects.requireNonNull(sent.wheelRadius());
         return new RaisedAxle(
                 Objects.requireNonNull(sent.raised()),
                 need(sent.rise()),
                 need(sent.load()),
-                Objects.requireNonNull(front),
-                Objects.requireNonNull(rear));
-    }
-
-    private static void requirePart(@Nullable Object part, String pointer, Resolution resolution) {
-        if (part == null) {
-            resolution.missing(pointer);
-        }
+                need(radius.front()),
+                need(radius.rear()));
     }
 
     /** Readings that no vehicle can give are refused: they contradict each other. */
@@ -213,27 +205,31 @@ public final class MassSections {
         PointMass plan = weighing.inPlan(wheelbaseM, null, silent);
         double weightN = plan.massKg() * Constants.STANDARD_GRAVITY;
         double height = raised.heightM(weightN, plan.xM(), wheelbaseM, silent);
-        if (!(height > 0 && height < 3)) {
+        if (!(height > 0 && height < HIGHEST_M)) {
+            Unit unit = rise.unit();
             String axle = raised.raised() == Axle.REAR ? "front" : "rear";
             resolution.refuse(new Fault(
                     "/bare/raisedAxle/load",
                     "contradiction",
                     "With this reading of the " + axle + " axle the centre of gravity would be "
-                            + Shown.readable(height)
-                            + " m above the ground, which no vehicle of this kind has; check which axle was raised, the rise and the reading",
+                            + Shown.readable(unit.fromSi(height)) + " " + unit
+                            + " above the ground, and not from 0 to " + Shown.readable(unit.fromSi(HIGHEST_M)) + " "
+                            + unit + " as on any vehicle of this kind; check which axle was raised, the rise and the reading",
                     Objects.requireNonNull(bare.raisedAxle()).load(),
                     null));
         }
     }
 
-    private static void checkRemoved(Weighing weighing, double wheelbaseM, List<Part> parts, Resolution resolution) {
-        double massKg =
-                weighing.inPlan(wheelbaseM, null, Trace.withoutWorking()).massKg();
-        for (Part part : parts) {
-            massKg += part.occupant() ? 0 : part.mass().massKg();
+    /** What was taken off was there at the weighing, so something must remain of the vehicle without it. */
+    private static void checkRemoved(double bareMassKg, Setup setup, Resolution resolution) {
+        double removedKg = 0;
+        List<Item> items = setup.items() == null ? List.of() : setup.items();
+        for (Item item : items) {
+            removedKg += Boolean.TRUE.equals(item.removed()) ? need(item.mass()) : 0;
         }
-        if (!(massKg > 0)) {
-            resolution.refuse(Fault.contradiction("/items", "More mass is removed than the vehicle has"));
+        if (removedKg > 0 && !(bareMassKg - removedKg >= LEAST_MASS_KG)) {
+            resolution.refuse(Fault.contradiction(
+                    "/items", "As much mass or more is removed than the bare vehicle has; what is removed was weighed with it"));
         }
     }
 
@@ -310,61 +306,105 @@ public final class MassSections {
                         si(chassis.ratings().total()));
     }
 
-    private static void notAnswered(CentreOfGravity.Input input, Resolution resolution) {
+    /** Every part of the result that is optional, and what it lacks. */
+    private static void notAnswered(CentreOfGravity.Input input, Setup setup, Resolution resolution) {
         Laden laden = input.laden();
         Weighing weighing = input.weighing();
-        if (laden == null || laden.zM() == null) {
-            heightNotAnswered(input, resolution);
+        List<String> height = new ArrayList<>();
+        List<String> side = new ArrayList<>();
+        List<String> tracks = new ArrayList<>();
+        if (weighing != null) {
+            if (input.heightM() == null && input.raisedAxle() == null) {
+                height.add("/bare/height");
+                height.add(RAISED_AXLE.toString());
+            }
+            if (weighing.yM() == null && weighing.leftLoadN() == null) {
+                side.add("/bare/scales");
+                side.add("/bare/position/y");
+            }
+        }
+        Stream.of("/chassis/frontTrack", "/chassis/rearTrack")
+                .filter(pointer -> !Pointer.of(pointer).isIn(setup))
+                .forEach(tracks::add);
+        List<Part> empty =
+                input.parts().stream().filter(part -> !part.occupant()).toList();
+        if (laden == null) {
+            derivedNotAnswered("", weighing, input.parts(), height, side, tracks, resolution);
+        } else {
+            ladenNotAnswered(input, laden, weighing, height, tracks, resolution);
         }
         if (weighing == null) {
-            if (laden != null && laden.yM() == null) {
-                resolution.notAnswered("/position/y", "/laden/position/y");
-                resolution.notAnswered("/leftShare", "/laden/position/y");
+            List<String> missing = DERIVABLE.missing(setup);
+            resolution.notAnswered("/empty", missing);
+            if (!(setup.items() == null || setup.items().isEmpty())
+                    || !(setup.occupants() == null || setup.occupants().isEmpty())) {
+                resolution.notAnswered("/leverage", missing);
             }
         } else {
-            sidesNotAnswered(input, weighing, resolution);
+            derivedNotAnswered("/empty", weighing, empty, height, side, tracks, resolution);
+        }
+        if (!(weighing instanceof Weighing.Scales)) {
+            resolution.notAnswered("/crossShare", List.of("/bare/scales"));
+        }
+        for (String rating : List.of("front", "rear", "total")) {
+            String pointer = "/chassis/ratings/" + rating;
+            if (!Pointer.of(pointer).isIn(setup)) {
+                resolution.notAnswered("/payloadLeft/" + rating, List.of(pointer));
+            }
         }
     }
 
-    private static void heightNotAnswered(CentreOfGravity.Input input, Resolution resolution) {
-        List<String> missing = new ArrayList<>();
-        if (input.weighing() == null) {
-            missing.add("/laden/position/z");
-        } else if (input.heightM() == null && input.raisedAxle() == null) {
-            missing.add("/bare/height");
-            missing.add("/bare/raisedAxle");
-        }
-        input.parts().stream()
+    /** What lacks for a vehicle that is the sum of its parts. */
+    private static void derivedNotAnswered(
+            String state,
+            @Nullable Weighing weighing,
+            List<Part> parts,
+            List<String> height,
+            List<String> side,
+            List<String> tracks,
+            Resolution resolution) {
+        List<String> heights = new ArrayList<>(height);
+        parts.stream()
                 .filter(part -> part.mass().zM() == null)
                 .map(part -> part.pointer() + "/position/z")
-                .forEach(missing::add);
-        if (!missing.isEmpty()) {
-            resolution.notAnswered("/position/z", missing.toArray(String[]::new));
+                .forEach(heights::add);
+        resolution.notAnswered(state + "/position/z", heights);
+        boolean scales = weighing instanceof Weighing.Scales;
+        resolution.notAnswered(state + "/position/y", scales ? tracks : side);
+        boolean aside = parts.stream().anyMatch(part -> part.mass().yM() != null && part.mass().yM() != 0)
+                || (!scales && weighing != null && weighing.yM() != null && weighing.yM() != 0);
+        resolution.notAnswered(state + "/leftShare", !side.isEmpty() || !aside ? side : tracks);
+    }
+
+    /** What lacks for a vehicle that was measured as driven; what it derives from the parts stands behind what was measured. */
+    private static void ladenNotAnswered(
+            CentreOfGravity.Input input,
+            Laden laden,
+            @Nullable Weighing weighing,
+            List<String> height,
+            List<String> tracks,
+            Resolution resolution) {
+        if (laden.zM() == null) {
+            List<String> heights = new ArrayList<>(List.of("/laden/position/z"));
+            heights.addAll(height);
+            boolean derived = weighing != null
+                    && height.isEmpty()
+                    && input.parts().stream().noneMatch(part -> part.mass().zM() == null);
+            resolution.notAnswered("/position/z", derived ? List.of() : heights);
+        }
+        Double yM = laden.yM() != null ? laden.yM() : derivedYM(input, weighing);
+        if (yM == null) {
+            resolution.notAnswered("/position/y", List.of("/laden/position/y"));
+            resolution.notAnswered("/leftShare", List.of("/laden/position/y"));
+        } else if (yM != 0) {
+            resolution.notAnswered("/leftShare", tracks);
         }
     }
 
-    private static void sidesNotAnswered(CentreOfGravity.Input input, Weighing weighing, Resolution resolution) {
-        String[] tracks = {"/chassis/frontTrack", "/chassis/rearTrack"};
-        Double yM = weighing.inPlan(input.wheelbaseM(), input.tracks(), Trace.withoutWorking())
-                .yM();
-        boolean scales = weighing.leftLoadN() != null;
-        if (!scales && yM == null) {
-            resolution.notAnswered("/position/y", "/bare/scales", "/bare/position/y");
-            resolution.notAnswered("/leftShare", "/bare/scales", "/bare/position/y");
-        } else if (input.tracks() == null) {
-            boolean partsAside = input.parts().stream()
-                    .anyMatch(part -> part.mass().yM() != null && part.mass().yM() != 0);
-            boolean bareAside = !scales && yM != null && yM != 0;
-            if (scales) {
-                resolution.notAnswered("/position/y", tracks);
-            }
-            if (partsAside || bareAside) {
-                resolution.notAnswered("/leftShare", tracks);
-            }
-        }
-        if (!scales) {
-            resolution.notAnswered("/crossShare", "/bare/scales");
-        }
+    private static @Nullable Double derivedYM(CentreOfGravity.Input input, @Nullable Weighing weighing) {
+        return weighing == null
+                ? null
+                : CentreOfGravity.derived(input, Trace.withoutWorking()).yM();
     }
 
     private static double need(@Nullable Quantity quantity) {

@@ -47,6 +47,11 @@ public sealed interface Needs {
         return new Entries(Pointer.of(list), entry, true);
     }
 
+    /** Nothing as long as the place is empty; once begun, it must be complete. */
+    static Needs completed(String pointer, Needs whole) {
+        return new Completed(Pointer.of(pointer), whole);
+    }
+
     /** One of these, the usual one first. */
     static Needs one(Needs... ways) {
         return new One(List.of(ways));
@@ -173,6 +178,29 @@ public sealed interface Needs {
         @Override
         public List<List<String>> alternatives() {
             return required ? entry.alternatives() : List.of(List.of());
+        }
+    }
+
+    /** What may be left out as a whole, but not in part. */
+    record Completed(Pointer place, Needs whole) implements Needs {
+        @Override
+        public List<String> missing(Setup setup) {
+            return place.isIn(setup) ? whole.missing(setup) : List.of();
+        }
+
+        @Override
+        public int begun(Setup setup) {
+            return whole.begun(setup);
+        }
+
+        @Override
+        public Needs at(int index) {
+            return new Completed(place.at(index), whole.at(index));
+        }
+
+        @Override
+        public List<List<String>> alternatives() {
+            return List.of(List.of());
         }
     }
 }

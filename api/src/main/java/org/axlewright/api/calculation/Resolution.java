@@ -33,7 +33,14 @@ public final class Resolution {
 
     /** A result that is left out, and what would be needed to give it. */
     public void notAnswered(String result, String... missing) {
-        notAnswered.add(new NotAnswered(result, List.of(missing)));
+        notAnswered(result, List.of(missing));
+    }
+
+    /** The same; nothing is noted where nothing is missing. */
+    public void notAnswered(String result, List<String> missing) {
+        if (!missing.isEmpty()) {
+            notAnswered.add(new NotAnswered(result, List.copyOf(missing)));
+        }
     }
 
     /** A fault that only resolving brings to light; the request is refused with all of them. */

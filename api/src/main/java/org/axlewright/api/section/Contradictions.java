@@ -6,6 +6,8 @@ import org.axlewright.domain.check.Unreadable;
 import org.axlewright.domain.lift.LiftKind;
 import org.axlewright.domain.lift.MeasuredAt;
 import org.axlewright.domain.quantity.Length;
+import org.axlewright.domain.quantity.Load;
+import org.axlewright.domain.quantity.LoadUnit;
 import org.jspecify.annotations.Nullable;
 
 /** Two answers for one thing are a contradiction, not a choice; each room's pairs stand here together. */
@@ -48,6 +50,34 @@ final class Contradictions {
         exclude(faults, "/bare/raisedAxle", bare.raisedAxle(), "/bare/height", bare.height(), oneHeight);
         exclude(faults, "/bare/position/z", z, "/bare/height", bare.height(), oneHeight);
         exclude(faults, "/bare/position/z", z, "/bare/raisedAxle", bare.raisedAxle(), oneHeight);
+        if (bare.scales() != null) {
+            weighsSomething(
+                    "/bare/scales",
+                    faults,
+                    bare.scales().frontLeft(),
+                    bare.scales().frontRight(),
+                    bare.scales().rearLeft(),
+                    bare.scales().rearRight());
+        }
+        if (bare.axles() != null) {
+            weighsSomething("/bare/axles", faults, bare.axles().front(), bare.axles().rear());
+        }
+    }
+
+    /** Every single scale may show nothing; all together show at least the least mass a vehicle may have. */
+    private static void weighsSomething(String pointer, List<Fault> faults, @Nullable Load... readings) {
+        double totalN = 0;
+        for (Load reading : readings) {
+            if (reading == null || reading.unit() == null || Double.isNaN(reading.value())) {
+                return;
+            }
+            totalN += reading.si();
+        }
+        double leastN = LoadUnit.KILOGRAM.toSi(1);
+        if (totalN < leastN) {
+            LoadUnit unit = readings[0].unit();
+            faults.add(Form.outOfRange(pointer, new Load(unit.fromSi(totalN), unit), leastN, true));
+        }
     }
 
     private static void lift(Lift.@Nullable AxleLift lift, String pointer, List<Fault> faults) {

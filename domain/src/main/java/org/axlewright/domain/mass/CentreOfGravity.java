@@ -63,6 +63,68 @@ public final class CentreOfGravity {
             Source.derived("sprung share of the lift plus change of loaded radius, by axle load"),
             new Symbol("Δz", LENGTH));
 
+    private static final Step CROSS_SHARE = Step.of(
+            "s_x",
+            "share of the diagonal front-left plus rear-right, bare vehicle as weighed",
+            "s_x = (W_FL + W_RR)/W",
+            NONE,
+            Source.derived("definition"));
+
+    private static final Step FRONT_PAYLOAD = payload("front axle");
+    private static final Step REAR_PAYLOAD = payload("rear axle");
+    private static final Step TOTAL_PAYLOAD = payload("whole vehicle");
+
+    private static final Source MOMENTS_OF_A_PART = Source.derived("moments of the part about the axles");
+    private static final Source PART_LEFT_OUT = Source.derived("composite centre of gravity with and without the part");
+
+    private static final Step FRONT_CHANGE = Step.of(
+            "ΔW_f",
+            "what the part adds to the front axle",
+            "ΔW_f = m·g·(L − x)/L",
+            LOAD,
+            MOMENTS_OF_A_PART,
+            new Symbol("m", MASS),
+            new Symbol("g", ACCELERATION),
+            new Symbol("x", LENGTH),
+            new Symbol("L", LENGTH));
+    private static final Step REAR_CHANGE = Step.of(
+            "ΔW_r",
+            "what the part adds to the rear axle",
+            "ΔW_r = m·g·x/L",
+            LOAD,
+            MOMENTS_OF_A_PART,
+            new Symbol("m", MASS),
+            new Symbol("g", ACCELERATION),
+            new Symbol("x", LENGTH),
+            new Symbol("L", LENGTH));
+    private static final Step X_CHANGE = shift("x", "rearward");
+    private static final Step Y_CHANGE = shift("y", "to the right");
+    private static final Step Z_CHANGE = shift("z", "upward");
+
+    private static Step payload(String what) {
+        return Step.of(
+                "P",
+                "load left on the " + what,
+                "P = R − W",
+                LOAD,
+                Source.derived("rating less load"),
+                new Symbol("R", LOAD),
+                new Symbol("W", LOAD));
+    }
+
+    private static Step shift(String axis, String direction) {
+        return Step.of(
+                "Δ" + axis,
+                "shift of the centre of gravity " + direction + " by the part",
+                "Δ" + axis + " = m·(" + axis + "_p − " + axis + ")/(M − m)",
+                LENGTH,
+                PART_LEFT_OUT,
+                new Symbol("m", MASS),
+                new Symbol(axis + "_p", LENGTH),
+                new Symbol(axis, LENGTH),
+                new Symbol("M", MASS));
+    }
+
     private CentreOfGravity() {}
 
     /**
@@ -174,56 +236,55 @@ public final class CentreOfGravity {
 
     /** Works out the whole room. Pure. */
     public static Result of(Input input, Trace trace) {
-        List<PointMass> emptyMasses = new ArrayList<>();
-        List<PointMass> allMasses = new ArrayList<>();
-        List<Part> raisedParts = new ArrayList<>();
         PointMass bare = bare(input, trace);
+        List<Part> parts = new ArrayList<>();
         for (Part part : input.parts()) {
-            Part raised = new Part(
+            parts.add(new Part(
                     part.pointer(),
                     part.name(),
                     part.reference(),
                     part.occupant(),
-                    part.mass().raisedBy(frameRiseM(input, part.mass().xM())));
-            raisedParts.add(raised);
+                    part.mass().raisedBy(frameRiseM(input, part.mass().xM()))));
         }
-        State empty = null;
+        List<PointMass> empty = new ArrayList<>();
+        List<PointMass> all = new ArrayList<>();
         if (bare != null) {
-            emptyMasses.add(bare);
-            raisedParts.stream()
-                    .filter(part -> !part.occupant())
-                    .map(Part::mass)
-                    .forEach(emptyMasses::add);
-            allMasses.add(bare);
-            raisedParts.stream().map(Part::mass).forEach(allMasses::add);
-            boolean people = emptyMasses.size() < allMasses.size();
-            Trace emptyTrace = people || input.laden() != null ? Trace.withoutWorking() : trace;
-            empty = state(composite(emptyMasses, emptyTrace), emptyMasses, input, emptyTrace);
+            empty.add(bare);
+            parts.stream().filter(part -> !part.occupant()).map(Part::mass).forEach(empty::add);
+            all.add(bare);
+            parts.stream().map(Part::mass).forEach(all::add);
         }
-        State occupied = occupied(input, allMasses, empty, emptyMasses.size() < allMasses.size(), trace);
+        boolean statesDiffer = input.laden() != null || empty.size() < all.size();
+        Trace occupiedTrace = statesDiffer ? trace.of("occupied") : trace;
+        Trace emptyTrace = statesDiffer ? trace.of("empty") : trace;
+        PointMass driven = bare == null || !statesDiffer ? null : composite(all, occupiedTrace);
+        State emptyState = bare == null ? null : state(composite(empty, emptyTrace), empty, input, emptyTrace);
+        State occupiedState;
+        if (input.laden() != null) {
+            PointMass measured = measured(input.laden(), driven);
+            occupiedState = state(measured, List.of(measured), input, occupiedTrace);
+        } else if (driven != null) {
+            occupiedState = state(driven, all, input, occupiedTrace);
+        } else {
+            occupiedState = Objects.requireNonNull(emptyState, "bare vehicle");
+        }
+        PointMass derived = driven != null || emptyState == null ? driven : emptyState.whole();
         Result result = new Result(
-                occupied,
-                empty,
-                levers(raisedParts, allMasses, input),
-                input.weighing() == null ? null : input.weighing().crossShare());
+                occupiedState,
+                emptyState,
+                derived == null ? List.of() : levers(parts, derived, input, trace),
+                crossShare(input.weighing(), trace));
         MassFindings.find(input, result, trace);
         return result;
     }
 
-    private static State occupied(
-            Input input, List<PointMass> all, @Nullable State empty, boolean people, Trace trace) {
-        if (input.laden() == null) {
-            State derived = Objects.requireNonNull(empty, "bare vehicle");
-            return people ? state(composite(all, trace), all, input, trace) : derived;
-        }
-        PointMass derived = empty == null ? null : composite(all, Trace.withoutWorking());
-        Laden laden = input.laden();
-        PointMass whole = new PointMass(
+    /** What was measured as driven; the rest as derived. */
+    private static PointMass measured(Laden laden, @Nullable PointMass derived) {
+        return new PointMass(
                 given(laden.massKg(), derived, PointMass::massKg),
                 given(laden.xM(), derived, PointMass::xM),
                 laden.yM() != null || derived == null ? laden.yM() : derived.yM(),
                 laden.zM() != null || derived == null ? laden.zM() : derived.zM());
-        return state(whole, List.of(whole), input, trace);
     }
 
     private static double given(
@@ -310,9 +371,24 @@ public final class CentreOfGravity {
                 rear,
                 frontShare,
                 leftShare(parts, weight, input, trace),
-                ratings.frontN() == null ? null : (Double) (ratings.frontN() - front),
-                ratings.rearN() == null ? null : (Double) (ratings.rearN() - rear),
-                ratings.totalN() == null ? null : (Double) (ratings.totalN() - weight));
+                payloadN(FRONT_PAYLOAD, ratings.frontN(), front, trace),
+                payloadN(REAR_PAYLOAD, ratings.rearN(), rear, trace),
+                payloadN(TOTAL_PAYLOAD, ratings.totalN(), weight, trace));
+    }
+
+    private static @Nullable Double payloadN(Step step, @Nullable Double ratingN, double loadN, Trace trace) {
+        return ratingN == null ? null : (Double) trace.note(step, ratingN - loadN, ratingN, loadN);
+    }
+
+    private static @Nullable Double crossShare(@Nullable Weighing weighing, Trace trace) {
+        if (!(weighing instanceof Weighing.Scales scales)) {
+            return null;
+        }
+        List<Term> terms = List.of(
+                new Term(new Symbol("W_FL", LOAD), scales.frontLeftN()),
+                new Term(new Symbol("W_RR", LOAD), scales.rearRightN()),
+                new Term(new Symbol("W", LOAD), scales.totalN()));
+        return trace.noteTerms(CROSS_SHARE, scales.crossShare(), terms);
     }
 
     /** The first of the parts is the bare vehicle when it was weighed; its own left load then needs no track. */
@@ -346,31 +422,51 @@ public final class CentreOfGravity {
         return trace.noteTerms(LEFT_SHARE, left / weightN, terms);
     }
 
-    private static List<Lever> levers(List<Part> parts, List<PointMass> all, Input input) {
-        if (all.isEmpty()) {
-            return List.of();
-        }
-        Trace silent = Trace.withoutWorking();
-        PointMass whole = composite(all, silent);
+    /** What each part does to the vehicle as derived with everything in it: the vehicle with the part less the vehicle without it. */
+    private static List<Lever> levers(List<Part> parts, PointMass whole, Input input, Trace trace) {
         List<Lever> levers = new ArrayList<>();
-        for (int i = 0; i < parts.size(); i++) {
-            Part part = parts.get(i);
-            double weight = part.mass().massKg() * STANDARD_GRAVITY;
-            List<PointMass> others = new ArrayList<>(all);
-            others.remove(i + 1); // the bare vehicle stands first
-            PointMass without = composite(others, silent);
+        double wheelbaseM = input.wheelbaseM();
+        Trace silent = Trace.withoutWorking();
+        for (Part part : parts) {
+            PointMass mass = part.mass();
+            double weightN = mass.massKg() * STANDARD_GRAVITY;
             levers.add(new Lever(
                     part,
-                    TwoSupports.frontLoadN(weight, part.mass().xM(), input.wheelbaseM(), silent),
-                    TwoSupports.rearLoadN(weight, part.mass().xM(), input.wheelbaseM(), silent),
-                    whole.xM() - without.xM(),
-                    difference(whole.yM(), without.yM()),
-                    difference(whole.zM(), without.zM())));
+                    trace.note(
+                            FRONT_CHANGE,
+                            TwoSupports.frontLoadN(weightN, mass.xM(), wheelbaseM, silent),
+                            mass.massKg(),
+                            STANDARD_GRAVITY,
+                            mass.xM(),
+                            wheelbaseM),
+                    trace.note(
+                            REAR_CHANGE,
+                            TwoSupports.rearLoadN(weightN, mass.xM(), wheelbaseM, silent),
+                            mass.massKg(),
+                            STANDARD_GRAVITY,
+                            mass.xM(),
+                            wheelbaseM),
+                    shift(X_CHANGE, mass.massKg(), mass.xM(), whole.xM(), whole.massKg(), trace),
+                    shiftWhereKnown(Y_CHANGE, mass, mass.yM(), whole.yM(), whole, trace),
+                    shiftWhereKnown(Z_CHANGE, mass, mass.zM(), whole.zM(), whole, trace)));
         }
         return List.copyOf(levers);
     }
 
-    private static @Nullable Double difference(@Nullable Double with, @Nullable Double without) {
-        return with == null || without == null ? null : (Double) (with - without);
+    private static @Nullable Double shiftWhereKnown(
+            Step step,
+            PointMass part,
+            @Nullable Double partArmM,
+            @Nullable Double wholeArmM,
+            PointMass whole,
+            Trace trace) {
+        return partArmM == null || wholeArmM == null
+                ? null
+                : (Double) shift(step, part.massKg(), partArmM, wholeArmM, whole.massKg(), trace);
+    }
+
+    private static double shift(
+            Step step, double massKg, double armM, double wholeArmM, double wholeKg, Trace trace) {
+        return trace.note(step, massKg * (armM - wholeArmM) / (wholeKg - massKg), massKg, armM, wholeArmM, wholeKg);
     }
 }

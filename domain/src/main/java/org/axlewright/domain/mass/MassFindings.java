@@ -26,6 +26,9 @@ final class MassFindings {
     /** Share of one side above which the vehicle leans on it. */
     static final double HEAVY_SIDE = 0.55;
 
+    private static final String EMPTY = "empty";
+    private static final String OCCUPIED = "occupied";
+
     private static final Source STEERED_AXLE = Source.weak(
             "20 % of the laden mass on the steered axle, asked of goods vehicles by Regulation (EU) 1230/2012 as read in a reprint;"
                     + " for this class of vehicle a rule of thumb");
@@ -43,10 +46,10 @@ final class MassFindings {
         trace.caution(MAKER_RATINGS);
         boolean people = input.laden() != null || input.parts().stream().anyMatch(CentreOfGravity.Part::occupant);
         if (people) {
-            judge(result.occupied(), "occupied", input, result, trace);
+            judge(result.occupied(), OCCUPIED, input, result, trace);
         }
         if (result.empty() != null) {
-            judge(result.empty(), "empty", input, result, trace);
+            judge(result.empty(), EMPTY, input, result, trace);
         }
         if (input.laden() != null && input.weighing() != null) {
             trace.find(Finding.of(
@@ -55,7 +58,7 @@ final class MassFindings {
                             "The measured laden vehicle overrides what bare vehicle, items and occupants add up to",
                             Source.derived("measured beats derived"))
                     .at("/laden")
-                    .in("occupied"));
+                    .in(OCCUPIED));
         }
     }
 
@@ -71,8 +74,26 @@ final class MassFindings {
                 name,
                 trace);
         Double left = state.leftShare();
-        if (left != null && Math.max(left, 1 - left) > HEAVY_SIDE) {
-            boolean toLeft = left > 0.5;
+        if (left != null) {
+            sides(left, name, trace);
+        }
+    }
+
+    private static void sides(double left, String name, Trace trace) {
+        double heavier = Math.max(left, 1 - left);
+        boolean toLeft = left > 0.5;
+        if (heavier > 1) {
+            trace.find(Finding.of(
+                            "tips-sideways",
+                            Level.DANGER,
+                            "The centre of gravity lies outside the " + (toLeft ? "left" : "right")
+                                    + " wheels, which carry {actual} times the weight: the wheels of the other side leave the ground",
+                            Source.derived("statics of two supports"))
+                    .in(name)
+                    .actual(Measure.number(heavier))
+                    .limit(Measure.number(1))
+                    .action("Check the positions: y counts to the right from the centre plane"));
+        } else if (heavier > HEAVY_SIDE) {
             trace.find(Finding.of(
                             "side-imbalance",
                             Level.CAUTION,
@@ -80,7 +101,7 @@ final class MassFindings {
                                     + " wheels carry a share of {actual} of the weight, more than {limit}: it leans and tips earlier to that side",
                             Source.COMMON_PRACTICE)
                     .in(name)
-                    .actual(Measure.number(Math.max(left, 1 - left)))
+                    .actual(Measure.number(heavier))
                     .limit(Measure.number(HEAVY_SIDE))
                     .action("Move mass towards the other side, or seat a lone driver nearer the middle"));
         }
@@ -104,7 +125,7 @@ final class MassFindings {
                             Level.DANGER,
                             "The centre of gravity lies behind the rear axle, at {actual} with a wheelbase of {limit}: the front wheels leave the ground",
                             Source.derived("statics of two supports"))
-                    .at(mostUnloading(result))
+                    .at(mostUnloading(result, name))
                     .in(name)
                     .actual(new Measure(state.whole().xM(), LENGTH))
                     .limit(new Measure(input.wheelbaseM(), LENGTH))
@@ -116,7 +137,7 @@ final class MassFindings {
                             "The front axle carries a share of {actual} of the weight; below {limit} it stops steering long before it lifts,"
                                     + " on a climb or a hard start first",
                             STEERED_AXLE)
-                    .at(mostUnloading(result))
+                    .at(mostUnloading(result, name))
                     .in(name)
                     .actual(Measure.number(state.frontShare()))
                     .limit(Measure.number(LIGHT_FRONT))
@@ -140,9 +161,10 @@ final class MassFindings {
         }
     }
 
-    /** The part that takes most off the front axle, or null. */
-    private static @Nullable String mostUnloading(Result result) {
+    /** The part aboard in that state that takes most off the front axle, or null. */
+    private static @Nullable String mostUnloading(Result result, String state) {
         return result.leverage().stream()
+                .filter(lever -> !(state.equals(EMPTY) && lever.part().occupant()))
                 .filter(lever -> lever.frontLoadChangeN() < 0)
                 .min(Comparator.comparingDouble(Lever::frontLoadChangeN))
                 .map(lever -> lever.part().pointer() + (lever.part().mass().massKg() < 0 ? "" : "/position/x"))

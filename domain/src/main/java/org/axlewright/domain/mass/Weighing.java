@@ -23,13 +23,13 @@ public sealed interface Weighing {
     /** Mass and plan position; y is null where the weighing does not tell it. */
     PointMass inPlan(double wheelbaseM, @Nullable Tracks tracks, Trace trace);
 
-    /** Load on the left wheels, N, or null where the weighing does not tell it. */
-    default @Nullable Double leftLoadN() {
+    /** Centre of gravity to the right of the centre plane, m, or null where the weighing itself does not tell it. */
+    default @Nullable Double yM() {
         return null;
     }
 
-    /** Load of the diagonal front-left plus rear-right, share of the whole, or null where the weighing does not tell it. */
-    default @Nullable Double crossShare() {
+    /** Load on the left wheels, N, or null where the weighing does not tell it. */
+    default @Nullable Double leftLoadN() {
         return null;
     }
 
@@ -40,7 +40,7 @@ public sealed interface Weighing {
             Check.positive(rearM, "rear track");
         }
 
-        /** Track at a station between the axles, m; the wheels' contact lines are straight. */
+        /** Track at a station between the axles, m; straight lines join the wheels; outside the axles that of the nearer axle. */
         double atM(double xM, double wheelbaseM) {
             return frontM + (rearM - frontM) * Math.min(1, Math.max(0, xM / wheelbaseM));
         }
@@ -111,7 +111,7 @@ public sealed interface Weighing {
                     "sum of the scales");
         }
 
-        private double totalN() {
+        double totalN() {
             return frontLeftN + frontRightN + rearLeftN + rearRightN;
         }
 
@@ -138,8 +138,8 @@ public sealed interface Weighing {
             return frontLeftN + rearLeftN;
         }
 
-        @Override
-        public Double crossShare() {
+        /** Share of the diagonal front-left plus rear-right. */
+        double crossShare() {
             return (frontLeftN + rearRightN) / totalN();
         }
     }

@@ -11,9 +11,10 @@ import java.util.List;
 public final class Trace {
 
     private final boolean working;
-    private final List<Line> lines = new ArrayList<>();
-    private final List<Finding> findings = new ArrayList<>();
-    private final List<Caution> cautions = new ArrayList<>();
+    private final String mark;
+    private final List<Line> lines;
+    private final List<Finding> findings;
+    private final List<Caution> cautions;
 
     /** A step with the values put into it, coherent SI. */
     public record Line(Step step, List<Term> terms, double value) {}
@@ -21,16 +22,30 @@ public final class Trace {
     /** A letter with its value, coherent SI. */
     public record Term(Symbol symbol, double value) {}
 
-    private Trace(boolean working) {
+    private Trace(
+            boolean working, String mark, List<Line> lines, List<Finding> findings, List<Caution> cautions) {
         this.working = working;
+        this.mark = mark;
+        this.lines = lines;
+        this.findings = findings;
+        this.cautions = cautions;
+    }
+
+    private static Trace fresh(boolean working) {
+        return new Trace(working, "", new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     }
 
     public static Trace withWorking() {
-        return new Trace(true);
+        return fresh(true);
     }
 
     public static Trace withoutWorking() {
-        return new Trace(false);
+        return fresh(false);
+    }
+
+    /** Notes into the same working; the meaning of every step says of which state it is, where the same steps are taken twice. */
+    public Trace of(String state) {
+        return new Trace(working, ", " + state, lines, findings, cautions);
     }
 
     /** Whether steps are kept: ask before building terms that vary in number. */
@@ -53,7 +68,7 @@ public final class Trace {
             for (int i = 0; i < inputs.length; i++) {
                 terms.add(new Term(step.inputs().get(i), inputs[i]));
             }
-            lines.add(new Line(step, terms, value));
+            lines.add(new Line(marked(step), terms, value));
         }
         return value;
     }
@@ -61,9 +76,21 @@ public final class Trace {
     /** Takes down a step whose inputs vary in number, such as a sum over items; guard with {@link #keepsWorking()}. */
     public double noteTerms(Step step, double value, List<Term> terms) {
         if (working) {
-            lines.add(new Line(step, List.copyOf(terms), value));
+            lines.add(new Line(marked(step), List.copyOf(terms), value));
         }
         return value;
+    }
+
+    private Step marked(Step step) {
+        return mark.isEmpty()
+                ? step
+                : new Step(
+                        step.symbol(),
+                        step.meaning() + mark,
+                        step.formula(),
+                        step.dimension(),
+                        step.source(),
+                        step.inputs());
     }
 
     public void find(Finding finding) {
