@@ -74,12 +74,13 @@ class DocsIT extends Running {
 
     @TestFactory
     Stream<DynamicTest> everyRequestOfAPageHasAnAnswer() {
-        return pages().stream().map(page -> DynamicTest.dynamicTest(page.getFileName() + " is complete", () -> {
-            long requests = REQUEST.matcher(text(page)).results().count();
-            assertThat(examples(page).count())
-                    .as("requests that are followed by an answer")
-                    .isEqualTo(requests);
-        }));
+        return pages().stream()
+                .map(page -> DynamicTest.dynamicTest(page.getFileName() + " is complete", () -> {
+                    long requests = REQUEST.matcher(text(page)).results().count();
+                    assertThat(examples(page).count())
+                            .as("requests that are followed by an answer")
+                            .isEqualTo(requests);
+                }));
     }
 
     private void check(Example example) {
@@ -137,8 +138,8 @@ class DocsIT extends Running {
 
     private static List<Path> pages() {
         try (Stream<Path> files = Files.list(DOCS)) {
-            return List.copyOf(new TreeSet<>(files.filter(file -> file.toString().endsWith(".md"))
-                    .toList()));
+            return List.copyOf(new TreeSet<>(
+                    files.filter(file -> file.toString().endsWith(".md")).toList()));
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

@@ -1,5 +1,6 @@
 package org.axlewright.api.calculation;
 
+import static org.axlewright.domain.quantity.Dimension.CLEARANCE;
 import static org.axlewright.domain.quantity.Dimension.LENGTH;
 import static org.axlewright.domain.quantity.Dimension.MASS;
 
@@ -16,16 +17,19 @@ import org.axlewright.api.section.Occupant;
 import org.axlewright.api.section.Position;
 import org.axlewright.api.section.Setup;
 import org.axlewright.domain.axles.Axle;
+import org.axlewright.domain.axles.AxleLift;
+import org.axlewright.domain.axles.LoadedRadii;
+import org.axlewright.domain.axles.Rise;
 import org.axlewright.domain.mass.CentreOfGravity;
 import org.axlewright.domain.mass.CentreOfGravity.Laden;
 import org.axlewright.domain.mass.CentreOfGravity.Part;
-import org.axlewright.domain.mass.CentreOfGravity.Raise;
 import org.axlewright.domain.mass.CentreOfGravity.Ratings;
 import org.axlewright.domain.mass.PointMass;
 import org.axlewright.domain.mass.RaisedAxle;
 import org.axlewright.domain.mass.Weighing;
 import org.axlewright.domain.mass.Weighing.Tracks;
 import org.axlewright.domain.quantity.Constants;
+import org.axlewright.domain.quantity.Length;
 import org.axlewright.domain.quantity.Quantity;
 import org.axlewright.domain.quantity.Unit;
 import org.axlewright.domain.trace.Measure;
@@ -38,6 +42,18 @@ import org.jspecify.annotations.Nullable;
  * {@code occupants}, raised by {@code lift} and the change of tyre.
  */
 public final class MassSections {
+
+    /** The radius at the weighing, or the tyre that was on then. */
+    private static Needs wheelRadius(String axle) {
+        return Needs.one(
+                Needs.value("/bare/raisedAxle/wheelRadius/" + axle),
+                Needs.value("/lift/" + axle + "/tyreBefore/loadedRadius"),
+                Needs.value("/lift/" + axle + "/tyreBefore/diameter"),
+                Needs.value("/lift/" + axle + "/tyreBefore/size"),
+                Needs.value("/tyres/" + axle + "/loadedRadius"),
+                Needs.value("/tyres/" + axle + "/diameter"),
+                Needs.value("/tyres/" + axle + "/size"));
+    }
 
     private static final Needs SCALES = Needs.all(
             "/bare/scales/frontLeft", "/bare/scales/frontRight", "/bare/scales/rearLeft", "/bare/scales/rearRight");
@@ -55,12 +71,8 @@ public final class MassSections {
                     Needs.all("/bare/mass", "/bare/position/x")),
             Needs.completed(
                     RAISED_AXLE.toString(),
-                    Needs.all(
-                            "/bare/raisedAxle/raised",
-                            "/bare/raisedAxle/rise",
-                            "/bare/raisedAxle/load",
-                            "/bare/raisedAxle/wheelRadius/front",
-                            "/bare/raisedAxle/wheelRadius/rear")),
+                    Needs.all("/bare/raisedAxle/raised", "/bare/raisedAxle/rise", "/bare/raisedAxle/load")),
+            Needs.completed(RAISED_AXLE.toString(), Needs.all(wheelRadius("front"), wheelRadius("rear"))),
             Needs.each("/items", Needs.all("/items/0/mass", "/items/0/position/x")),
             Needs.each("/occupants", Needs.value("/occupants/0/position/x")));
 
@@ -93,18 +105,20 @@ public final class MassSections {
         Tracks tracks = tracks(chassis);
         Weighing weighing = DERIVABLE.missing(setup).isEmpty() ? weighing(Objects.requireNonNull(setup.bare())) : null;
         List<Part> parts = weighing == null ? List.of() : parts(setup, resolution);
+        Rise rise = Rises.resolve(setup, resolution);
+        resolution.refuseIfFaulty();
         Double heightM = null;
         RaisedAxle raisedAxle = null;
         if (weighing != null) {
             Bare bare = Objects.requireNonNull(setup.bare());
             heightM = height(bare);
-            raisedAxle = RAISED_AXLE.isIn(setup) ? raisedAxle(Objects.requireNonNull(bare.raisedAxle())) : null;
+            raisedAxle = raisedAxle(setup, rise, resolution);
             checkRaised(raisedAxle, weighing, wheelbaseM, bare, resolution);
             checkRemoved(bareMassKg(bare), setup, resolution);
         }
         resolution.refuseIfFaulty();
         CentreOfGravity.Input input = new CentreOfGravity.Input(
-                wheelbaseM, tracks, weighing, heightM, raisedAxle, Raise.NONE, parts, laden(setup), ratings(chassis));
+                wheelbaseM, tracks, weighing, heightM, raisedAxle, rise, parts, laden(setup), ratings(chassis));
         if (answersPosition) {
             notAnswered(input, setup, resolution);
         }
@@ -179,14 +193,38 @@ public final class MassSections {
         return bare.position() == null ? null : si(bare.position().z());
     }
 
-    private static RaisedAxle raisedAxle(Bare.RaisedAxle sent) {
-        Bare.WheelRadius radius = Objects.requireNonNull(sent.wheelRadius());
-        return new RaisedAxle(
-                Objects.requireNonNull(sent.raised()),
-                need(sent.rise()),
-                need(sent.load()),
-                need(radius.front()),
-                need(radius.rear()));
+    private static @Nullable RaisedAxle raisedAxle(Setup setup, Rise rise, Resolution resolution) {
+        if (!RAISED_AXLE.isIn(setup)) {
+            return null;
+        }
+        Bare.RaisedAxle sent =
+                Objects.requireNonNull(Objects.requireNonNull(setup.bare()).raisedAxle());
+        Bare.WheelRadius radius = sent.wheelRadius();
+        double front =
+                wheelRadiusM(radius == null ? null : radius.front(), Axle.FRONT, rise.front(), setup, resolution);
+        double rear = wheelRadiusM(radius == null ? null : radius.rear(), Axle.REAR, rise.rear(), setup, resolution);
+        resolution.refuseIfFaulty();
+        return new RaisedAxle(Objects.requireNonNull(sent.raised()), need(sent.rise()), need(sent.load()), front, rear);
+    }
+
+    /** The vehicle was weighed as found, so on the tyres before a change. */
+    private static double wheelRadiusM(
+            @Nullable Length sent, Axle axle, AxleLift lift, Setup setup, Resolution resolution) {
+        if (sent != null) {
+            return sent.si();
+        }
+        String pointer = "/bare/raisedAxle/wheelRadius/" + axle;
+        LoadedRadii radii = Rises.radii(lift, setup, axle, resolution);
+        if (radii == null) {
+            resolution.missing(pointer);
+            return Double.NaN;
+        }
+        return resolution.assume(
+                "wheel-radius",
+                pointer,
+                new Measure(radii.beforeM(), CLEARANCE),
+                "loaded radius of the tyre as weighed",
+                Source.derived("the wheel centres stood at the loaded radius during the weighing"));
     }
 
     /** Readings that no vehicle can give are refused: they contradict each other. */
@@ -214,7 +252,8 @@ public final class MassSections {
                     "With this reading of the " + axle + " axle the centre of gravity would be "
                             + Shown.readable(unit.fromSi(height)) + " " + unit
                             + " above the ground, and not from 0 to " + Shown.readable(unit.fromSi(HIGHEST_M)) + " "
-                            + unit + " as on any vehicle of this kind; check which axle was raised, the rise and the reading",
+                            + unit
+                            + " as on any vehicle of this kind; check which axle was raised, the rise and the reading",
                     Objects.requireNonNull(bare.raisedAxle()).load(),
                     null));
         }
@@ -229,7 +268,8 @@ public final class MassSections {
         }
         if (removedKg > 0 && !(bareMassKg - removedKg >= LEAST_MASS_KG)) {
             resolution.refuse(Fault.contradiction(
-                    "/items", "As much mass or more is removed than the bare vehicle has; what is removed was weighed with it"));
+                    "/items",
+                    "As much mass or more is removed than the bare vehicle has; what is removed was weighed with it"));
         }
     }
 
@@ -371,7 +411,9 @@ public final class MassSections {
         resolution.notAnswered(state + "/position/z", heights);
         boolean scales = weighing instanceof Weighing.Scales;
         resolution.notAnswered(state + "/position/y", scales ? tracks : side);
-        boolean aside = parts.stream().anyMatch(part -> part.mass().yM() != null && part.mass().yM() != 0)
+        boolean aside = parts.stream()
+                        .anyMatch(
+                                part -> part.mass().yM() != null && part.mass().yM() != 0)
                 || (!scales && weighing != null && weighing.yM() != null && weighing.yM() != 0);
         resolution.notAnswered(state + "/leftShare", !side.isEmpty() || !aside ? side : tracks);
     }

@@ -17,18 +17,21 @@ public final class Resolution {
 
     /** Takes a default and notes it; returns its value in coherent SI. */
     public double assume(String code, String pointer, Measure value, String reason, Source source) {
-        assumptions.add(new Assumption(code, pointer, value, reason, source));
+        assume(new Assumption(code, pointer, value, reason, source));
         return value.si();
     }
 
     /** Takes a default that is a name, and notes it. */
     public <T> T assume(String code, String pointer, T value, String reason, Source source) {
-        assumptions.add(new Assumption(code, pointer, value, reason, source));
+        assume(new Assumption(code, pointer, value, reason, source));
         return value;
     }
 
+    /** Takes it down once, however many parts of a question need it. */
     public void assume(Assumption assumption) {
-        assumptions.add(assumption);
+        if (!assumptions.contains(assumption)) {
+            assumptions.add(assumption);
+        }
     }
 
     /** A result that is left out, and what would be needed to give it. */

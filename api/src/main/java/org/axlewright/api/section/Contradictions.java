@@ -60,7 +60,8 @@ final class Contradictions {
                     bare.scales().rearRight());
         }
         if (bare.axles() != null) {
-            weighsSomething("/bare/axles", faults, bare.axles().front(), bare.axles().rear());
+            weighsSomething(
+                    "/bare/axles", faults, bare.axles().front(), bare.axles().rear());
         }
     }
 

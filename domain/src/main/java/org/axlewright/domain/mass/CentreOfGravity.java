@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import org.axlewright.domain.axles.AxleLift;
+import org.axlewright.domain.axles.Rise;
 import org.axlewright.domain.axles.TwoSupports;
 import org.axlewright.domain.check.Check;
 import org.axlewright.domain.mass.Weighing.Tracks;
@@ -55,13 +57,27 @@ public final class CentreOfGravity {
             "s_l = [W_l0 + Σ m·g·(1/2 − y/t)]/W, t the track at the part's own station",
             NONE,
             Source.derived("moments about the right-hand wheels, each part at its own station"));
+    private static final Source RIGID_ON_ITS_WHEELS =
+            Source.derived("statics of a vehicle standing on its tyres and springs");
     private static final Step RAISED = Step.of(
-            "Δz",
-            "rise of the bare vehicle's centre of gravity by lift and tyres",
-            "Δz as room lift works it out",
+            "z₁",
+            "height of the centre of gravity of the bare vehicle on its lift and tyres",
+            "z₁ = z₀ + Δh",
             LENGTH,
-            Source.derived("sprung share of the lift plus change of loaded radius, by axle load"),
-            new Symbol("Δz", LENGTH));
+            RIGID_ON_ITS_WHEELS,
+            new Symbol("z₀", LENGTH),
+            new Symbol("Δh", LENGTH));
+    private static final Step PART_RAISED = Step.of(
+            "z_p",
+            "height of the part, which rides on the body",
+            "z_p = z + Δz_b,f + (Δz_b,r − Δz_b,f)·x/L",
+            LENGTH,
+            RIGID_ON_ITS_WHEELS,
+            new Symbol("z", LENGTH),
+            new Symbol("Δz_b,f", LENGTH),
+            new Symbol("Δz_b,r", LENGTH),
+            new Symbol("x", LENGTH),
+            new Symbol("L", LENGTH));
 
     private static final Step CROSS_SHARE = Step.of(
             "s_x",
@@ -137,23 +153,6 @@ public final class CentreOfGravity {
             String pointer, @Nullable String name, @Nullable String reference, boolean occupant, PointMass mass) {}
 
     /**
-     * How lift and tyres raised the vehicle since it was weighed, m.
-     *
-     * @param bareM rise of the bare vehicle's centre of gravity
-     * @param frontM rise of the frame over the front axle
-     * @param rearM rise of the frame over the rear axle
-     */
-    public record Raise(double bareM, double frontM, double rearM) {
-        public static final Raise NONE = new Raise(0, 0, 0);
-
-        public Raise {
-            Check.finite(bareM, "rise of the bare vehicle");
-            Check.finite(frontM, "rise at the front");
-            Check.finite(rearM, "rise at the rear");
-        }
-    }
-
-    /**
      * Rated loads, N; null where not known.
      *
      * @param frontN of the front axle
@@ -178,7 +177,8 @@ public final class CentreOfGravity {
      * @param weighing the bare vehicle, or null when only {@code laden} is known
      * @param heightM height of the bare vehicle's centre of gravity, or null
      * @param raisedAxle in place of {@code heightM}
-     * @param parts in the order of the request
+     * @param rise how lift and tyres raised the vehicle since it was weighed and measured
+     * @param parts in the order of the request, placed as the vehicle stood before the lift
      */
     public record Input(
             double wheelbaseM,
@@ -186,7 +186,7 @@ public final class CentreOfGravity {
             @Nullable Weighing weighing,
             @Nullable Double heightM,
             @Nullable RaisedAxle raisedAxle,
-            Raise raise,
+            Rise rise,
             List<Part> parts,
             @Nullable Laden laden,
             Ratings ratings) {
@@ -237,15 +237,7 @@ public final class CentreOfGravity {
     /** Works out the whole room. Pure. */
     public static Result of(Input input, Trace trace) {
         PointMass bare = bare(input, trace);
-        List<Part> parts = new ArrayList<>();
-        for (Part part : input.parts()) {
-            parts.add(new Part(
-                    part.pointer(),
-                    part.name(),
-                    part.reference(),
-                    part.occupant(),
-                    part.mass().raisedBy(frameRiseM(input, part.mass().xM()))));
-        }
+        List<Part> parts = bare == null ? List.of() : raised(input, trace);
         List<PointMass> empty = new ArrayList<>();
         List<PointMass> all = new ArrayList<>();
         if (bare != null) {
@@ -302,17 +294,49 @@ public final class CentreOfGravity {
         if (input.raisedAxle() != null) {
             height = input.raisedAxle().heightM(plan.massKg() * STANDARD_GRAVITY, plan.xM(), input.wheelbaseM(), trace);
         }
-        if (height != null && input.raise().bareM() != 0) {
-            trace.note(RAISED, input.raise().bareM(), input.raise().bareM());
+        if (height != null && !input.rise().isNone()) {
+            double frontShare = 1 - plan.xM() / input.wheelbaseM();
+            double riseM = input.rise().centreOfGravityM(frontShare, trace);
+            height = trace.note(RAISED, height + riseM, height, riseM);
         }
-        return new PointMass(plan.massKg(), plan.xM(), plan.yM(), height)
-                .raisedBy(input.raise().bareM());
+        return new PointMass(plan.massKg(), plan.xM(), plan.yM(), height);
     }
 
-    /** Parts and people ride on the frame: they rise with it at their own station. */
-    private static double frameRiseM(Input input, double xM) {
-        Raise raise = input.raise();
-        return raise.frontM() + (raise.rearM() - raise.frontM()) * xM / input.wheelbaseM();
+    /** Parts and people ride on the body: they rise with it at their own station. */
+    private static List<Part> raised(Input input, Trace trace) {
+        if (input.rise().isNone()) {
+            return input.parts();
+        }
+        double frontM = bodyRiseM(input.rise().front());
+        double rearM = bodyRiseM(input.rise().rear());
+        List<Part> raised = new ArrayList<>();
+        for (Part part : input.parts()) {
+            PointMass mass = part.mass();
+            Double zM = mass.zM();
+            if (zM != null) {
+                double risenM = zM + frontM + (rearM - frontM) * mass.xM() / input.wheelbaseM();
+                zM = trace.note(PART_RAISED, risenM, zM, frontM, rearM, mass.xM(), input.wheelbaseM());
+            }
+            raised.add(new Part(
+                    part.pointer(),
+                    part.name(),
+                    part.reference(),
+                    part.occupant(),
+                    new PointMass(mass.massKg(), mass.xM(), mass.yM(), zM)));
+        }
+        return raised;
+    }
+
+    private static double bodyRiseM(AxleLift axle) {
+        return axle.liftM() + axle.tyreM();
+    }
+
+    /** The vehicle as derived, with everything in it. */
+    public static PointMass derived(Input input, Trace trace) {
+        List<PointMass> all = new ArrayList<>();
+        all.add(Objects.requireNonNull(bare(input, trace), "bare vehicle"));
+        raised(input, trace).stream().map(Part::mass).forEach(all::add);
+        return composite(all, trace);
     }
 
     private static PointMass composite(List<PointMass> parts, Trace trace) {
@@ -465,8 +489,7 @@ public final class CentreOfGravity {
                 : (Double) shift(step, part.massKg(), partArmM, wholeArmM, whole.massKg(), trace);
     }
 
-    private static double shift(
-            Step step, double massKg, double armM, double wholeArmM, double wholeKg, Trace trace) {
+    private static double shift(Step step, double massKg, double armM, double wholeArmM, double wholeKg, Trace trace) {
         return trace.note(step, massKg * (armM - wholeArmM) / (wholeKg - massKg), massKg, armM, wholeArmM, wholeKg);
     }
 }

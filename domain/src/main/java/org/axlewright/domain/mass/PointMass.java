@@ -27,8 +27,4 @@ public record PointMass(
             Check.finite(zM, "z");
         }
     }
-
-    PointMass raisedBy(double riseM) {
-        return new PointMass(massKg, xM, yM, zM == null ? null : zM + riseM);
-    }
 }

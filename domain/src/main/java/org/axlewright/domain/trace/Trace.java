@@ -22,8 +22,7 @@ public final class Trace {
     /** A letter with its value, coherent SI. */
     public record Term(Symbol symbol, double value) {}
 
-    private Trace(
-            boolean working, String mark, List<Line> lines, List<Finding> findings, List<Caution> cautions) {
+    private Trace(boolean working, String mark, List<Line> lines, List<Finding> findings, List<Caution> cautions) {
         this.working = working;
         this.mark = mark;
         this.lines = lines;
