@@ -188,13 +188,14 @@ public final class Rises {
         if (lacking) {
             return null;
         }
+        if (radiusBefore == null && radiusNow == null) {
+            radiusBefore = loaded(need(diameterBefore), beforePointer, resolution);
+        }
         if (radiusNow == null) {
-            radiusNow = radiusBefore != null && diameterBefore != null
-                    ? (Double) (radiusBefore + (need(diameterNow) - diameterBefore) / 2)
-                    : null;
-            radiusNow = radiusNow == null
-                    ? (Double) loaded(need(diameterNow), nowPointer, resolution)
-                    : sameDeflection(radiusNow, nowPointer, resolution);
+            radiusNow = diameterBefore != null
+                    ? sameDeflection(
+                            need(radiusBefore) + (need(diameterNow) - diameterBefore) / 2, nowPointer, resolution)
+                    : (Double) loaded(need(diameterNow), nowPointer, resolution);
         }
         if (radiusNow != null && radiusBefore == null) {
             radiusBefore = diameterNow != null
