@@ -235,8 +235,9 @@ public final class MassSections {
         }
         Quantity rise =
                 Objects.requireNonNull(Objects.requireNonNull(bare.raisedAxle()).rise());
-        if (!(raised.riseM() < wheelbaseM)) {
-            resolution.refuse(Form.outOfRange("/bare/raisedAxle/rise/value", rise, wheelbaseM, false));
+        double maximumM = raised.maximumRiseM(wheelbaseM);
+        if (!(raised.riseM() < maximumM)) {
+            resolution.refuse(Form.outOfRange("/bare/raisedAxle/rise/value", rise, maximumM, false));
             return;
         }
         Trace silent = Trace.withoutWorking();

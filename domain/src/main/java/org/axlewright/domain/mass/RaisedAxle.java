@@ -22,7 +22,7 @@ import org.axlewright.domain.trace.Trace;
  * shift; unblocked springs are the largest error.
  *
  * @param raised the axle that was raised
- * @param riseM rise of its wheel centres over those of the other axle, compared with the level weighing, m; less than the wheelbase
+ * @param riseM rise of its wheel centres over those of the other axle, compared with the level weighing, m; less than {@link #maximumRiseM}
  * @param otherLoadN what the axle that stays down shows while the other is raised, N
  * @param frontRadiusM loaded radius of the front wheels, m
  * @param rearRadiusM loaded radius of the rear wheels, m
@@ -32,28 +32,30 @@ public record RaisedAxle(Axle raised, double riseM, double otherLoadN, double fr
     private static final Source METHOD = Source.published(
             "vehicle-dynamics lecture notes, axle raised by more than 15 degrees; repeatability in UMTRI-91-4");
 
-    private static final Source UNEQUAL_RADII =
-            Source.memory("Milliken form for unequal radii; equal to the lecture notes' form when the radii match");
+    private static final Source UNEQUAL_RADII = Source.derived(
+            "rigid vehicle turned about its wheel centres; the form of the lecture notes when the radii match");
 
     private static final Step ANGLE_OF_WHEELBASE = Step.of(
             "α",
-            "tilt of the wheelbase line in the raised weighing",
-            "α = asin(H/L)",
+            "turn of the vehicle in the raised weighing",
+            "α = asin[(H + δ)/√(L² + δ²)] − atan(δ/L), δ the loaded radius of the raised axle less that of the other",
             ANGLE,
-            METHOD,
+            UNEQUAL_RADII,
             new Symbol("H", LENGTH),
+            new Symbol("δ", LENGTH),
             new Symbol("L", LENGTH));
 
     private static final Step HEIGHT = Step.of(
             "z₀",
             "height of the centre of gravity of the bare vehicle",
-            "z₀ = r_f·(L − x₀)/L + r_r·x₀/L + L·(W′ − W₁)/(W·tan α)",
+            "z₀ = r_f·(L − x₀)/L + r_r·x₀/L + (L − δ·tan α)·(W′ − W₁)/(W·tan α)",
             LENGTH,
             UNEQUAL_RADII,
             new Symbol("r_f", LENGTH),
             new Symbol("r_r", LENGTH),
             new Symbol("x₀", LENGTH),
             new Symbol("L", LENGTH),
+            new Symbol("δ", LENGTH),
             new Symbol("W′", LOAD),
             new Symbol("W₁", LOAD),
             new Symbol("W", LOAD),
@@ -62,10 +64,11 @@ public record RaisedAxle(Axle raised, double riseM, double otherLoadN, double fr
     private static final Step SCALE_ERROR = Step.of(
             "Δz",
             "change of that height for one kilogram on the scale",
-            "Δz = L·ΔW/(W·tan α)",
+            "Δz = (L − δ·tan α)·ΔW/(W·tan α)",
             CLEARANCE,
             Source.derived("derivative of the height by the raised reading"),
             new Symbol("L", LENGTH),
+            new Symbol("δ", LENGTH),
             new Symbol("ΔW", LOAD),
             new Symbol("W", LOAD),
             new Symbol("α", ANGLE));
@@ -85,6 +88,17 @@ public record RaisedAxle(Axle raised, double riseM, double otherLoadN, double fr
         Check.positive(rearRadiusM, "rear radius");
     }
 
+    /** Loaded radius of the raised axle less that of the other, m. */
+    private double radiusDifferenceM() {
+        return raised == Axle.REAR ? rearRadiusM - frontRadiusM : frontRadiusM - rearRadiusM;
+    }
+
+    /** The rise at which the wheelbase would stand on end, m; a weighing has less. */
+    public double maximumRiseM(double wheelbaseM) {
+        double delta = radiusDifferenceM();
+        return Math.min(wheelbaseM, Math.hypot(wheelbaseM, delta) - delta);
+    }
+
     /**
      * Height of the centre of gravity above the ground, m.
      *
@@ -92,17 +106,26 @@ public record RaisedAxle(Axle raised, double riseM, double otherLoadN, double fr
      * @param xM its centre of gravity behind the front axle, m
      */
     public double heightM(double weightN, double xM, double wheelbaseM, Trace trace) {
-        Check.within(riseM, 0, Math.nextDown(wheelbaseM), "rise");
-        double alpha = trace.note(ANGLE_OF_WHEELBASE, Math.asin(riseM / wheelbaseM), riseM, wheelbaseM);
+        Check.within(riseM, 0, Math.nextDown(maximumRiseM(wheelbaseM)), "rise");
+        double delta = radiusDifferenceM();
+        double alpha = trace.note(
+                ANGLE_OF_WHEELBASE,
+                Math.asin((riseM + delta) / Math.hypot(wheelbaseM, delta)) - Math.atan(delta / wheelbaseM),
+                riseM,
+                delta,
+                wheelbaseM);
         double levelN = raised == Axle.REAR ? weightN * (wheelbaseM - xM) / wheelbaseM : weightN * xM / wheelbaseM;
+        double perNewton = (wheelbaseM - delta * Math.tan(alpha)) / (weightN * Math.tan(alpha));
         double height = frontRadiusM * (wheelbaseM - xM) / wheelbaseM
                 + rearRadiusM * xM / wheelbaseM
-                + wheelbaseM * (otherLoadN - levelN) / (weightN * Math.tan(alpha));
-        trace.note(HEIGHT, height, frontRadiusM, rearRadiusM, xM, wheelbaseM, otherLoadN, levelN, weightN, alpha);
+                + perNewton * (otherLoadN - levelN);
+        trace.note(
+                HEIGHT, height, frontRadiusM, rearRadiusM, xM, wheelbaseM, delta, otherLoadN, levelN, weightN, alpha);
         double perKilogram = trace.note(
                 SCALE_ERROR,
-                wheelbaseM * Constants.STANDARD_GRAVITY / (weightN * Math.tan(alpha)),
+                perNewton * Constants.STANDARD_GRAVITY,
                 wheelbaseM,
+                delta,
                 Constants.STANDARD_GRAVITY,
                 weightN,
                 alpha);

@@ -1,6 +1,6 @@
 package org.axlewright.domain.quantity;
 
-/** Units of resistancePerLength; SI unit: ohm per metre. Factors are exact (NIST SP 811, 2008, Appendix B). */
+/** Units of resistance per length; SI unit: ohm per metre. Factors are exact (NIST SP 811, 2008, Appendix B). */
 public enum ResistancePerLengthUnit implements Unit {
     MILLIOHM_PER_METRE("mohm/m", 0.001),
     OHM_PER_KILOMETRE("ohm/km", 0.001),

@@ -1,6 +1,6 @@
 package org.axlewright.domain.quantity;
 
-/** Units of rollGradient; SI unit: radian second squared per metre. Factors are exact (NIST SP 811, 2008, Appendix B). */
+/** Units of roll gradient; SI unit: radian second squared per metre. Factors are exact (NIST SP 811, 2008, Appendix B). */
 public enum RollGradientUnit implements Unit {
     DEGREE_PER_G("deg/g", Math.PI / 180 / 9.80665);
 

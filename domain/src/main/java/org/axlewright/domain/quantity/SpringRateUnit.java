@@ -1,6 +1,6 @@
 package org.axlewright.domain.quantity;
 
-/** Units of springRate; SI unit: newton per metre. Factors are exact (NIST SP 811, 2008, Appendix B). */
+/** Units of spring rate; SI unit: newton per metre. Factors are exact (NIST SP 811, 2008, Appendix B). */
 public enum SpringRateUnit implements Unit {
     NEWTON_PER_MILLIMETRE("N/mm", 1000),
     POUND_FORCE_PER_INCH("lbf/in", 175.12683524647636);

@@ -1,6 +1,6 @@
 package org.axlewright.domain.quantity;
 
-/** Units of temperatureDifference; SI unit: kelvin. Factors are exact (NIST SP 811, 2008, Appendix B). */
+/** Units of temperature difference; SI unit: kelvin. Factors are exact (NIST SP 811, 2008, Appendix B). */
 public enum TemperatureDifferenceUnit implements Unit {
     KELVIN("K", 1);
 

@@ -138,7 +138,7 @@ public enum UnitSystem {
     }
 
     public Acceleration acceleration(double metresPerSecondSquared) {
-        AccelerationUnit unit = AccelerationUnit.STANDARD_GRAVITY;
+        AccelerationUnit unit = pick(AccelerationUnit.METRE_PER_SECOND_SQUARED, AccelerationUnit.STANDARD_GRAVITY);
         return new Acceleration(unit.fromSi(metresPerSecondSquared), unit);
     }
 

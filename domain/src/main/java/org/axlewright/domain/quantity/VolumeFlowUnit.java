@@ -1,6 +1,6 @@
 package org.axlewright.domain.quantity;
 
-/** Units of volumeFlow; SI unit: cubic metre per second. Factors are exact (NIST SP 811, 2008, Appendix B). */
+/** Units of volume flow; SI unit: cubic metre per second. Factors are exact (NIST SP 811, 2008, Appendix B). */
 public enum VolumeFlowUnit implements Unit {
     CUBIC_METRE_PER_HOUR("m3/h", 1.0 / 3600),
     CUBIC_FOOT_PER_MINUTE("cfm", 0.028316846592 / 60);
