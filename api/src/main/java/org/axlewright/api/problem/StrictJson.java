@@ -9,12 +9,14 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.BeanDescription;
 import tools.jackson.databind.DeserializationConfig;
 import tools.jackson.databind.DeserializationContext;
+import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.cfg.CoercionAction;
 import tools.jackson.databind.cfg.CoercionInputShape;
 import tools.jackson.databind.deser.BeanDeserializerBuilder;
@@ -25,6 +27,7 @@ import tools.jackson.databind.deser.std.StdDeserializer;
 import tools.jackson.databind.exc.InvalidNullException;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.ser.std.StdSerializer;
 import tools.jackson.databind.type.LogicalType;
 import tools.jackson.databind.util.AccessPattern;
 
@@ -47,6 +50,7 @@ public class StrictJson {
         numbers.addDeserializer(double.class, new FiniteNumber(double.class));
         numbers.addDeserializer(Integer.class, new WholeNumber());
         numbers.addDeserializer(RatedHours.class, new HoursOrTime());
+        numbers.addSerializer(RatedHours.class, new HoursAsSent());
         numbers.setDeserializerModifier(new NoNulls());
         builder.enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                 .changeDefaultNullHandling(nulls -> JsonSetter.Value.forContentNulls(Nulls.FAIL))
@@ -152,6 +156,19 @@ public class StrictJson {
                 return new RatedHours(context.readValue(parser, Time.class), false);
             }
             return new RatedHours(new Time(context.readValue(parser, Double.class), TimeUnit.HOUR), true);
+        }
+    }
+
+    /** Back as it was sent: a setup that is shown can be sent again. */
+    private static final class HoursAsSent extends StdSerializer<RatedHours> {
+
+        HoursAsSent() {
+            super(RatedHours.class);
+        }
+
+        @Override
+        public void serialize(RatedHours hours, JsonGenerator json, SerializationContext context) {
+            context.writeValue(json, hours.plain() ? (Object) hours.time().value() : hours.time());
         }
     }
 }

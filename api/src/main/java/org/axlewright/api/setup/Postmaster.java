@@ -48,7 +48,7 @@ final class Postmaster {
             return;
         }
         ProcessHandle postmaster = running.get();
-        LOG.info("Stopping the database server (process {}) that an earlier service left behind", postmaster.pid());
+        LOG.info("Stopping the database server (process {}) of {}", postmaster.pid(), directory);
         try {
             // Java can send SIGTERM and SIGKILL only; a fast shutdown is SIGINT.
             new ProcessBuilder("sh", "-c", "kill -INT " + postmaster.pid()).start();
