@@ -1,5 +1,6 @@
 package org.axlewright.api.section;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import org.axlewright.domain.quantity.Time;
 
 /**
@@ -9,4 +10,11 @@ import org.axlewright.domain.quantity.Time;
  * @param time the hour rate
  * @param plain whether it was sent as a plain number
  */
-public record RatedHours(Time time, boolean plain) {}
+public record RatedHours(Time time, boolean plain) {
+
+    /** What was sent: a plain number of hours, or a time with its unit. */
+    @JsonValue
+    Object asSent() {
+        return plain ? time.value() : time;
+    }
+}
