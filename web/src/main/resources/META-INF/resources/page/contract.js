@@ -1,0 +1,140 @@
+// @ts-check
+/** Reads the published contract (OpenAPI 3.1) into what the page needs: the fields of a setup and the questions that can be asked. */
+
+/**
+ * A field of the form.
+ * @typedef {object} Field
+ * @property {string} name name in the JSON
+ * @property {'group'|'list'|'quantity'|'money'|'number'|'text'|'choice'|'flag'} kind
+ * @property {string} description
+ * @property {Field[]} [fields] of a group
+ * @property {Field} [item] of a list
+ * @property {string[]} [units] of a quantity
+ * @property {boolean} [plain] a quantity that may also be sent as a plain number
+ * @property {string[]} [choices]
+ * @property {string} [range] in words
+ * @property {boolean} [long] a text of several lines
+ */
+
+/**
+ * A question of the registry.
+ * @typedef {object} Question
+ * @property {string} name `centre-of-gravity`
+ * @property {string} path
+ * @property {string} summary
+ * @property {string[]} leads leading results, pointers into the result
+ * @property {Schema} result schema of the result
+ */
+
+/** @typedef {Record<string, any>} Schema */
+
+/**
+ * @typedef {object} Contract
+ * @property {Field[]} fields the sections of a setup
+ * @property {Question[]} questions
+ * @property {(schema: Schema) => Schema} resolve follows a `$ref`; what stands beside it holds
+ */
+
+/** @param {Schema} document @returns {Contract} */
+export function readContract(document) {
+    /** @type {(schema: Schema) => Schema} */
+    const resolve = (schema) => {
+        if (!schema?.$ref) {
+            return schema ?? {};
+        }
+        const { $ref, ...beside } = schema;
+        const target = document.components.schemas[$ref.slice($ref.lastIndexOf('/') + 1)];
+        return { ...resolve(target), ...beside };
+    };
+    const setup = resolve({ $ref: '#/components/schemas/Setup' });
+    return { fields: properties(setup, resolve), questions: questions(document, resolve), resolve };
+}
+
+/**
+ * Properties in the order of the record: the document sorts its keys, `x-order` keeps what people read in.
+ * @param {Schema} schema
+ * @param {(schema: Schema) => Schema} resolve
+ * @returns {Field[]}
+ */
+function properties(schema, resolve) {
+    const all = Object.keys(schema.properties ?? {});
+    const order = (schema['x-order'] ?? []).filter((/** @type {string} */ name) => all.includes(name));
+    const names = [...order, ...all.filter((name) => !order.includes(name))];
+    return names.map((name) => field(name, schema.properties[name], resolve));
+}
+
+/**
+ * @param {string} name
+ * @param {Schema} raw
+ * @param {(schema: Schema) => Schema} resolve
+ * @returns {Field}
+ */
+function field(name, raw, resolve) {
+    const schema = resolve(raw);
+    const alternatives = (schema.oneOf ?? schema.anyOf ?? []).map(resolve);
+    const described = { name, description: schema.description ?? '', range: range(schema) };
+    const quantity = [schema, ...alternatives].find(isQuantity);
+    if (quantity) {
+        const units = resolve(quantity.properties.unit).enum;
+        const plain = alternatives.some((/** @type {Schema} */ one) => one.type === 'number' || one.type === 'integer');
+        return { ...described, kind: 'quantity', units, plain };
+    }
+    if (schema.properties?.amount && schema.properties?.currency) {
+        return { ...described, kind: 'money' };
+    }
+    if (schema.type === 'array') {
+        return { ...described, kind: 'list', item: field(name, schema.items, resolve) };
+    }
+    if (schema.properties) {
+        return { ...described, kind: 'group', fields: properties(schema, resolve) };
+    }
+    if (schema.enum) {
+        return { ...described, kind: 'choice', choices: schema.enum };
+    }
+    if (schema.type === 'boolean') {
+        return { ...described, kind: 'flag' };
+    }
+    if (schema.type === 'number' || schema.type === 'integer') {
+        return { ...described, kind: 'number' };
+    }
+    return { ...described, kind: 'text', long: schema.maxLength > 1000 };
+}
+
+/** @param {Schema} schema */
+function isQuantity(schema) {
+    return Boolean(schema.properties?.value && schema.properties?.unit && Object.keys(schema.properties).length === 2);
+}
+
+/** @param {Schema} schema */
+function range(schema) {
+    const { minimum, maximum } = schema;
+    if (minimum === undefined && maximum === undefined) {
+        return undefined;
+    }
+    if (minimum === undefined || maximum === undefined) {
+        return minimum === undefined ? 'At most ' + maximum : 'At least ' + minimum;
+    }
+    return minimum + ' to ' + maximum;
+}
+
+/**
+ * A question is a POST that takes a setup and answers with a `result`; saving a setup is none.
+ * @param {Schema} document
+ * @param {(schema: Schema) => Schema} resolve
+ * @returns {Question[]}
+ */
+function questions(document, resolve) {
+    /** @type {Question[]} */
+    const found = [];
+    for (const [path, operations] of Object.entries(document.paths ?? {})) {
+        const operation = operations.post;
+        const name = /^\/v1\/([a-z-]+)$/.exec(path)?.[1];
+        const body = operation?.requestBody?.content?.['application/json']?.schema?.$ref ?? '';
+        const reply = operation?.responses?.['200']?.content?.['application/json']?.schema;
+        const result = reply && resolve(reply).properties?.result;
+        if (name && body.endsWith('/Setup') && result) {
+            found.push({ name, path, summary: operation.summary ?? '', leads: operation['x-leads'] ?? [], result: resolve(result) });
+        }
+    }
+    return found;
+}

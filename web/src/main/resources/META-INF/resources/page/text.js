@@ -1,0 +1,152 @@
+// @ts-check
+/**
+ * Turns names, numbers and quantities of the contract into text for people. Rounding happens here and nowhere else: the service
+ * sends full numbers.
+ */
+
+/** @typedef {{value: number, unit: string}} Quantity */
+
+/** Signs of units as printed (SI Brochure, NIST SP 811); a token that is not listed is its own sign. @type {Record<string, string>} */
+const SIGNS = {
+    degC: '°C', degF: '°F', deg: '°', mohm: 'mΩ', ohm: 'Ω', 'mohm/m': 'mΩ/m', 'ohm/km': 'Ω/km', 'ohm/kft': 'Ω/kft',
+    uF: 'µF', mm2: 'mm²', cm2: 'cm²', m2: 'm²', ft2: 'ft²', 'm/s2': 'm/s²', 'm3/h': 'm³/h', Nm: 'N·m', 'lbf.ft': 'lbf·ft',
+    'deg/g': '°/g',
+};
+
+/** Significant digits that people get. */
+export const DIGITS = 4;
+
+/** Significant digits of the working, which somebody may want to follow by hand. */
+export const WORKING_DIGITS = 6;
+
+/**
+ * `cellsInSeries` becomes `Cells in series`.
+ * @param {string} name
+ */
+export function words(name) {
+    const spaced = name.replace(/-/g, ' ').replace(/([a-z0-9])([A-Z])/g, '$1 $2').toLowerCase();
+    return spaced.charAt(0).toUpperCase() + spaced.slice(1);
+}
+
+/**
+ * A number with so many significant digits, without an exponent where people can do without.
+ * @param {number} value
+ * @param {number} [digits]
+ */
+export function number(value, digits = DIGITS) {
+    const rounded = Number(value.toPrecision(digits));
+    if (rounded === 0) {
+        return '0';
+    }
+    const size = Math.abs(rounded);
+    if (size >= 1e9 || size < 1e-6) {
+        return rounded.toExponential().replace(/-/g, '−');
+    }
+    const whole = Math.floor(Math.log10(size)) + 1;
+    const decimals = Math.max(0, digits - whole);
+    const text = Number.isInteger(rounded) ? String(rounded) : rounded.toFixed(Math.min(decimals, 12));
+    return text.replace('-', '−');
+}
+
+/** @param {string} token */
+export function unitSign(token) {
+    return SIGNS[token] ?? token;
+}
+
+/**
+ * Value and unit, kept on one line.
+ * @param {Quantity} quantity
+ * @param {number} [digits]
+ */
+export function quantity({ value, unit }, digits = DIGITS) {
+    const gap = unit === 'deg' ? '' : ' ';
+    return number(value, digits) + gap + unitSign(unit);
+}
+
+/**
+ * @param {unknown} value
+ * @returns {value is Quantity}
+ */
+export function isQuantity(value) {
+    return typeof value === 'object' && value !== null && 'value' in value && 'unit' in value
+        && typeof value.value === 'number' && typeof value.unit === 'string';
+}
+
+/**
+ * @param {unknown} value
+ * @returns {value is {amount: string, currency: string}}
+ */
+export function isMoney(value) {
+    return typeof value === 'object' && value !== null && 'amount' in value && 'currency' in value;
+}
+
+/**
+ * Any leaf of an answer. Shares, plain numbers from 0 to 1 in the contract, are read as per cent.
+ * @param {unknown} value
+ * @param {string} [name] the last name of its pointer
+ * @returns {string}
+ */
+export function leaf(value, name = '') {
+    if (isQuantity(value)) {
+        return quantity(value);
+    }
+    if (isMoney(value)) {
+        const amount = Number(value.amount);
+        return (Number.isFinite(amount) ? amount.toFixed(2) : value.amount) + ' ' + value.currency;
+    }
+    if (typeof value === 'number') {
+        return /share$/i.test(name) ? number(value * 100) + ' %' : number(value);
+    }
+    if (typeof value === 'boolean') {
+        return value ? 'yes' : 'no';
+    }
+    if (Array.isArray(value)) {
+        return value.map((one) => (isComposite(one) ? composite(one) : leaf(one))).join(', ');
+    }
+    return isComposite(value) ? composite(value) : String(value);
+}
+
+/** @param {object} value @returns {string} */
+function composite(value) {
+    return Object.entries(value).map(([name, part]) => words(name).toLowerCase() + ' ' + leaf(part, name)).join(', ');
+}
+
+/**
+ * An object or list that is neither a quantity nor money.
+ * @param {unknown} value
+ * @returns {value is object}
+ */
+export function isComposite(value) {
+    return typeof value === 'object' && value !== null && !isQuantity(value) && !isMoney(value);
+}
+
+/**
+ * `/circuits/0/length` becomes `Circuits 1 › length`.
+ * @param {string} pointer RFC 6901
+ */
+export function place(pointer) {
+    const parts = segments(pointer).filter((part, at, all) => at < all.length - 1 || !/^(value|unit)$/.test(part) || at < 2);
+    /** @type {string[]} */
+    const named = [];
+    for (const part of parts) {
+        if (/^\d+$/.test(part) && named.length > 0) {
+            named[named.length - 1] += ' ' + (Number(part) + 1);
+        } else {
+            named.push(named.length === 0 ? words(part) : words(part).toLowerCase());
+        }
+    }
+    return named.length === 0 ? 'The whole setup' : named.join(' › ');
+}
+
+/**
+ * @param {string} pointer RFC 6901
+ * @returns {string[]}
+ */
+export function segments(pointer) {
+    return pointer.split('/').slice(1).map((part) => part.replace(/~1/g, '/').replace(/~0/g, '~'));
+}
+
+/** Names in a description stand between backticks; people read them as words. @param {string} description */
+export function prose(description) {
+    return description.replace(/`([^`]+)`/g, (_, name) => (/^[a-z]+([A-Z][a-z]+)*$/.test(name) ? words(name).toLowerCase() : name));
+}
