@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.axlewright.api.charging.ChargeTimeCalculation;
 import org.axlewright.api.mass.CentreOfGravityCalculation;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.problem.Refused;
@@ -20,7 +21,8 @@ import org.axlewright.domain.trace.Trace;
 public final class Calculations {
 
     /** A new room is one line here, and its files. */
-    private static final List<Calculation<?, ?, ?>> REGISTRY = List.of(new CentreOfGravityCalculation());
+    private static final List<Calculation<?, ?, ?>> REGISTRY =
+            List.of(new CentreOfGravityCalculation(), new ChargeTimeCalculation());
 
     private final Map<String, Calculation<?, ?, ?>> byName = new LinkedHashMap<>();
     private final Form form;

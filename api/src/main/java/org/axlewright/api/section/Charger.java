@@ -3,6 +3,7 @@ package org.axlewright.api.section;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import org.axlewright.domain.charging.ChargerType;
 import org.axlewright.domain.quantity.Current;
 import org.axlewright.domain.quantity.Power;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,12 @@ import org.jspecify.annotations.Nullable;
         description =
                 "The charger's data plate: output `current`, or output `power` for a charger that holds its power.")
 public record Charger(
+        @Schema(
+                description =
+                        "How it is built: decides usual efficiency and power factor, and the gassing of lead-acid; `switch-mode` when left out.")
+        @Nullable
+        ChargerType type,
+
         @Schema(description = "Output current, constant-current charger.")
         @Within(min = 0.1, max = 1000, unit = "A")
         @Nullable

@@ -17,6 +17,7 @@ final class Contradictions {
 
     static void find(Setup setup, List<Fault> faults) {
         bare(setup.bare(), faults);
+        charge(setup.charge(), faults);
         Lift lift = setup.lift();
         if (lift != null) {
             lift(lift.front(), "/lift/front", faults);
@@ -139,6 +140,22 @@ final class Contradictions {
             return org.axlewright.domain.tyre.TyreSize.parse(tyre.size()).diameterM();
         } catch (Unreadable reportedByForm) {
             return null;
+        }
+    }
+
+    private static void charge(@Nullable ChargeWindow charge, List<Fault> faults) {
+        if (charge == null) {
+            return;
+        }
+        double from = charge.from() == null ? 0 : charge.from();
+        double to = charge.to() == null ? 1 : charge.to();
+        if (from >= to) {
+            faults.add(new Fault(
+                    charge.to() == null ? "/charge/from" : "/charge/to",
+                    "contradiction",
+                    "A charge ends above the state of charge it starts from: " + to + " is not above " + from,
+                    charge.to() == null ? from : to,
+                    charge.to() == null ? to : from));
         }
     }
 

@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Size;
 import org.axlewright.domain.charging.Outlet;
 import org.axlewright.domain.quantity.Current;
 import org.axlewright.domain.quantity.Length;
+import org.axlewright.domain.quantity.Temperature;
 import org.axlewright.domain.quantity.Voltage;
 import org.jspecify.annotations.Nullable;
 
@@ -52,5 +53,12 @@ public record Supply(
             String size,
 
             @Schema(description = "Length of the cord, one way.") @Within(min = 0.1, max = 300, unit = "m") @Nullable
-            Length length) {}
+            Length length,
+
+            @Schema(
+                    description =
+                            "Temperature of its conductors; 60 degC, the rating of an unmarked cord, when left out.")
+            @Within(min = -40, max = 105, unit = "degC")
+            @Nullable
+            Temperature temperature) {}
 }

@@ -84,8 +84,14 @@ public record Cord(
         return trace.note(LOOP, 2 * lengthM * resistance, lengthM, resistance);
     }
 
-    /** What a cord does under current. */
-    record Loss(double dropV, double dropShare, double heatW) {}
+    /**
+     * What a cord does under current.
+     *
+     * @param dropV voltage lost, out and back, V
+     * @param dropShare of the mains voltage, 0 to 0.5
+     * @param heatW heat in the cord, W
+     */
+    public record Loss(double dropV, double dropShare, double heatW) {}
 
     static Loss loss(double currentA, double loopResistanceOhm, double voltageV, Trace trace) {
         double dropV = trace.note(DROP, currentA * loopResistanceOhm, currentA, loopResistanceOhm);
