@@ -37,8 +37,8 @@ final class ChargeFindings {
     /** A night, h. */
     static final double NIGHT_H = 12;
 
-    /** Lead-acid below this rate charges slowly and mixes its acid little, A per Ah. */
-    static final double SLOW_LEAD_ACID = 0.05;
+    /** Lead-acid below this part of its usual rate charges slowly and mixes its acid little. */
+    static final double SLOW_SHARE = 0.5;
 
     /** Older chargers do not start below this share of the nominal voltage. */
     static final double WAKE_UP_SHARE = 0.70;
@@ -263,17 +263,15 @@ final class ChargeFindings {
                     .actual(new Measure(currentA, CURRENT))
                     .limit(new Measure(usualA, CURRENT)));
         }
-        if (pack.chemistry().isLeadAcid()
-                && pack.chemistry() != Chemistry.GEL
-                && currentA < SLOW_LEAD_ACID * capacityAh) {
+        if (pack.chemistry().isLeadAcid() && currentA < SLOW_SHARE * usualA) {
             trace.find(Finding.of(
                             "charge-rate-low",
                             Level.NOTICE,
                             "{actual} is little for this lead-acid capacity: below {limit} charging takes very long and the acid hardly mixes",
-                            Source.memory("half the typical 0.1 C"))
+                            Source.memory("half the usual rate"))
                     .at("/charger")
                     .actual(new Measure(currentA, CURRENT))
-                    .limit(new Measure(SLOW_LEAD_ACID * capacityAh, CURRENT)));
+                    .limit(new Measure(SLOW_SHARE * usualA, CURRENT)));
         }
     }
 

@@ -42,7 +42,8 @@ class ChargeFindingsTest {
 
     @Test
     void aChargerWithinEveryLimitRaisesNoFinding() {
-        assertThat(codes(asked(18, new Mains(NEMA_5_15, 120.0, null, null, 0, null)))).isEmpty();
+        assertThat(codes(asked(18, new Mains(NEMA_5_15, 120.0, null, null, 0, null))))
+                .isEmpty();
     }
 
     @ParameterizedTest
