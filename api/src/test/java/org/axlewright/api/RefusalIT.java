@@ -16,11 +16,7 @@ class RefusalIT extends Running {
     private static final String PATH = "/v1/centre-of-gravity";
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
                     {"bare":null}                                              | /bare             | wrong-type
                     {"items":[null]}                                           | /items/0          | wrong-type
                     {"items":{}}                                               | /items            | wrong-type
@@ -54,9 +50,7 @@ class RefusalIT extends Running {
 
     @Test
     void rangesMissingPartsAndContradictionsComeTogether() {
-        Reply reply = post(
-                PATH,
-                """
+        Reply reply = post(PATH, """
                 {"chassis": {"wheelbase": {"value": 66, "unit": "ft"}},
                  "bare": {"scales": {"frontLeft": {"value": 200, "unit": "lb"}}, "frontShare": 0.5},
                  "items": [{"name": "rack", "mass": {"value": 20}}],
@@ -66,7 +60,8 @@ class RefusalIT extends Running {
         assertThat(reply.status()).isEqualTo(422);
         List<String> found = IntStream.range(0, reply.json().path("errors").size())
                 .mapToObj(i -> reply.json().at("/errors/" + i))
-                .map(error -> error.path("pointer").asString() + " " + error.path("code").asString())
+                .map(error -> error.path("pointer").asString() + " "
+                        + error.path("code").asString())
                 .toList();
         assertThat(found)
                 .contains(

@@ -1,5 +1,6 @@
 package org.axlewright.api.setup;
 
+import com.github.f4b6a3.uuid.UuidCreator;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -66,8 +67,9 @@ class Setups {
 
     Version create(String name, String document) {
         return ask(() -> database.sql("""
-                        insert into setups (name, document) values (:name, cast(:document as json))
+                        insert into setups (id, name, document) values (:id, :name, cast(:document as json))
                         returning id, revision, updated_at""")
+                .param("id", UuidCreator.getTimeOrderedEpoch()) // version 7, RFC 9562
                 .param("name", name)
                 .param("document", document)
                 .query((row, number) -> new Version(
