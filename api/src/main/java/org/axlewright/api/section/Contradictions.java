@@ -8,10 +8,14 @@ import org.axlewright.domain.lift.MeasuredAt;
 import org.axlewright.domain.quantity.Length;
 import org.axlewright.domain.quantity.Load;
 import org.axlewright.domain.quantity.LoadUnit;
+import org.axlewright.domain.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /** Two answers for one thing are a contradiction, not a choice; each room's pairs stand here together. */
 final class Contradictions {
+
+    /** A measured tyre may stand over its nominal size by this factor before the two contradict each other; common practice, no source. */
+    private static final double OVER_NOMINAL = 1.05;
 
     private Contradictions() {}
 
@@ -102,8 +106,8 @@ final class Contradictions {
         if (tyre == null || diameter == null) {
             return;
         }
-        Length radius = tyre.loadedRadius();
-        if (radius != null && !(radius.si() <= diameter / 2 && radius.si() >= diameter / 4)) {
+        Length radius = complete(tyre.loadedRadius());
+        if (radius != null && !(radius.si() <= OVER_NOMINAL * diameter / 2 && radius.si() >= diameter / 4)) {
             Length half = new Length(radius.unit().fromSi(diameter / 2), radius.unit());
             faults.add(new Fault(
                     pointer + "/loadedRadius",
@@ -114,8 +118,9 @@ final class Contradictions {
                     radius,
                     half));
         }
-        Length rollout = tyre.rollout();
-        if (rollout != null && !(rollout.si() <= diameter * Math.PI && rollout.si() >= diameter * Math.PI / 2)) {
+        Length rollout = complete(tyre.rollout());
+        if (rollout != null
+                && !(rollout.si() <= OVER_NOMINAL * diameter * Math.PI && rollout.si() >= diameter * Math.PI / 2)) {
             Length around = new Length(rollout.unit().fromSi(diameter * Math.PI), rollout.unit());
             faults.add(new Fault(
                     pointer + "/rollout",
@@ -131,7 +136,8 @@ final class Contradictions {
     /** A size that can't be read is a fault of its own. */
     private static @Nullable Double diameterM(Tyres.Tyre tyre) {
         if (tyre.diameter() != null) {
-            return tyre.diameter().si();
+            Length diameter = complete(tyre.diameter());
+            return diameter == null ? null : (Double) diameter.si();
         }
         if (tyre.size() == null) {
             return null;
@@ -157,6 +163,11 @@ final class Contradictions {
                     charge.to() == null ? from : to,
                     charge.to() == null ? to : from));
         }
+    }
+
+    /** Null for a quantity without value or unit: that is a fault of its own, and nothing can be held against it. */
+    private static <Q extends Quantity> @Nullable Q complete(@Nullable Q quantity) {
+        return quantity == null || quantity.unit() == null || Double.isNaN(quantity.value()) ? null : quantity;
     }
 
     /** A fault at the first pointer when both are there. */
