@@ -32,6 +32,27 @@ final class Contradictions {
             tyre(tyres.front(), "/tyres/front", faults);
             tyre(tyres.rear(), "/tyres/rear", faults);
         }
+        List<Circuit> circuits = setup.circuits() == null ? List.of() : setup.circuits();
+        for (int i = 0; i < circuits.size(); i++) {
+            circuit(circuits.get(i), "/circuits/" + i, faults);
+        }
+    }
+
+    private static void circuit(Circuit circuit, String pointer, List<Fault> faults) {
+        exclude(
+                faults,
+                pointer + "/profile",
+                circuit.profile(),
+                pointer + "/continuousCurrent",
+                circuit.continuousCurrent(),
+                "; give the current one way: a profile, or one that does not change");
+        exclude(
+                faults,
+                pointer + "/ambient",
+                circuit.ambient(),
+                pointer + "/location",
+                circuit.location(),
+                "; a location has its own temperature, the table's factor contains it");
     }
 
     private static void bare(@Nullable Bare bare, List<Fault> faults) {

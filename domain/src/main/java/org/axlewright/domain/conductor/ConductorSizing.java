@@ -159,8 +159,16 @@ public final class ConductorSizing {
             List<Candidate> candidates,
             @Nullable FuseWindow fuse) {}
 
-    /** Sizes every circuit by itself. */
-    public static List<Result> of(List<CircuitInput> circuits, Trace trace) {
+    /**
+     * Sizes every circuit by itself.
+     *
+     * @param pack behind them, for the working; null when not known
+     */
+    public static List<Result> of(@Nullable PackFeed pack, List<CircuitInput> circuits, Trace trace) {
+        if (pack != null) {
+            pack.voltages(trace);
+            pack.resistanceOhm(trace);
+        }
         return circuits.stream().map(circuit -> of(circuit, trace)).toList();
     }
 

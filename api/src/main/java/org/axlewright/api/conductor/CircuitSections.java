@@ -1,0 +1,331 @@
+package org.axlewright.api.conductor;
+
+import static org.axlewright.domain.quantity.Dimension.TEMPERATURE;
+import static org.axlewright.domain.quantity.Dimension.VOLTAGE;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.axlewright.api.calculation.PackSections;
+import org.axlewright.api.calculation.Resolution;
+import org.axlewright.api.problem.Fault;
+import org.axlewright.api.section.Circuit;
+import org.axlewright.api.section.Drive;
+import org.axlewright.api.section.Form;
+import org.axlewright.api.section.Pack;
+import org.axlewright.api.section.Setup;
+import org.axlewright.domain.cable.SizeSeries;
+import org.axlewright.domain.conductor.AmpacityTable;
+import org.axlewright.domain.conductor.CircuitInput;
+import org.axlewright.domain.conductor.CircuitInput.Controller;
+import org.axlewright.domain.conductor.CircuitInput.Supply;
+import org.axlewright.domain.conductor.CircuitInput.Surroundings;
+import org.axlewright.domain.conductor.CircuitSide;
+import org.axlewright.domain.conductor.Cycle;
+import org.axlewright.domain.conductor.Location;
+import org.axlewright.domain.conductor.PackFeed;
+import org.axlewright.domain.conductor.Segment;
+import org.axlewright.domain.pack.CellData;
+import org.axlewright.domain.pack.PackVoltages;
+import org.axlewright.domain.pack.ResistanceOf;
+import org.axlewright.domain.quantity.Current;
+import org.axlewright.domain.quantity.CurrentUnit;
+import org.axlewright.domain.quantity.Temperature;
+import org.axlewright.domain.trace.Measure;
+import org.axlewright.domain.trace.Source;
+import org.axlewright.domain.trace.Trace;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the circuits, and of pack and controller what concerns them. */
+final class CircuitSections {
+
+    private static final double ALLOWED_DROP_SHARE = 0.03;
+    private static final double INSULATION_C = 75;
+    private static final int BUNDLED = 2;
+
+    private CircuitSections() {}
+
+    /** What is sized. */
+    record Circuits(@Nullable PackFeed pack, List<CircuitInput> circuits) {}
+
+    static Circuits resolve(Setup setup, Resolution resolution) {
+        PackFeed pack = pack(setup.pack(), resolution);
+        List<Circuit> sent = Objects.requireNonNull(setup.circuits());
+        List<CircuitInput> circuits = new ArrayList<>();
+        for (int i = 0; i < sent.size(); i++) {
+            CircuitInput circuit = circuit(i, sent.get(i), pack, setup, resolution);
+            if (circuit != null) {
+                circuits.add(circuit);
+            }
+        }
+        return new Circuits(pack, circuits);
+    }
+
+    /** The pack when its voltage can be told. */
+    private static @Nullable PackFeed pack(@Nullable Pack pack, Resolution resolution) {
+        Integer cells = pack == null ? null : PackSections.cellsInSeries(pack);
+        if (pack == null || pack.chemistry() == null || cells == null) {
+            return null;
+        }
+        Pack.InternalResistance resistance = pack.resistance();
+        Integer parts = resistance == null ? null : parts(resistance.of(), pack, cells);
+        if (resistance == null || resistance.value() == null || parts == null) {
+            return new PackFeed(pack.chemistry(), cells, null, 1, 1);
+        }
+        int strings = resistance.of() == ResistanceOf.PACK ? 1 : PackSections.strings(pack, resolution);
+        return new PackFeed(pack.chemistry(), cells, resistance.value().si(), parts, strings);
+    }
+
+    /** How many parts of the stated resistance one string has; null when that is not said. */
+    private static @Nullable Integer parts(@Nullable ResistanceOf of, Pack pack, int cells) {
+        if (of == null) {
+            return null;
+        }
+        return switch (of) {
+            case CELL -> cells;
+            case BLOCK -> pack.blocks() == null ? null : pack.blocks().count();
+            case PACK -> 1;
+        };
+    }
+
+    private static @Nullable CircuitInput circuit(
+            int index, Circuit circuit, @Nullable PackFeed pack, Setup setup, Resolution resolution) {
+        String pointer = "/circuits/" + index;
+        Cycle cycle = cycle(circuit, pointer, resolution);
+        AmpacityTable table = circuit.table() != null
+                ? circuit.table()
+                : resolution.assume(
+                        "ampacity-table",
+                        pointer + "/table",
+                        AmpacityTable.CFR_33_183_425,
+                        "written for battery cable; stands in for a rule for off-road vehicles",
+                        AmpacityTable.CFR_33_183_425.source());
+        double insulation = circuit.insulationRating() != null
+                ? circuit.insulationRating().si()
+                : resolution.assume(
+                        "insulation-rating",
+                        pointer + "/insulationRating",
+                        new Measure(INSULATION_C, TEMPERATURE),
+                        "the cautious end of usual battery cable; many are marked 90 or 105 degC",
+                        Source.COMMON_PRACTICE);
+        boolean terminationKnown = circuit.terminationRating() != null;
+        double termination = circuit.terminationRating() != null
+                ? circuit.terminationRating().si()
+                : resolution.assume(
+                        "termination-rating",
+                        pointer + "/terminationRating",
+                        new Measure(insulation, TEMPERATURE),
+                        "terminals that bear what the insulation bears; no rule rates crimped lugs on studs",
+                        Source.COMMON_PRACTICE);
+        boolean insulationHolds =
+                hotEnough(circuit.insulationRating(), insulation, table, pointer + "/insulationRating", resolution);
+        boolean terminalsHold =
+                hotEnough(circuit.terminationRating(), termination, table, pointer + "/terminationRating", resolution);
+        if (!insulationHolds
+                || !terminalsHold
+                || !coolEnough(circuit.ambient(), Math.min(insulation, termination), table, pointer, resolution)
+                || cycle == null) {
+            return null;
+        }
+        CircuitSide side = circuit.side() != null
+                ? circuit.side()
+                : resolution.assume(
+                        "battery-side",
+                        pointer + "/side",
+                        CircuitSide.BATTERY,
+                        "before the controller unless it is said to lie behind it",
+                        Source.COMMON_PRACTICE);
+        return new CircuitInput(
+                index,
+                circuit.name(),
+                circuit.reference(),
+                side,
+                supply(circuit, pack, side, pointer, resolution),
+                controller(setup.drive()),
+                Objects.requireNonNull(circuit.length()).si(),
+                cycle,
+                circuit.continuousCurrent() != null,
+                circuit.allowedDropShare() != null
+                        ? circuit.allowedDropShare()
+                        : resolution.assume(
+                                "allowed-drop-share",
+                                pointer + "/allowedDropShare",
+                                Measure.number(ALLOWED_DROP_SHARE),
+                                "3 %, as for circuits that matter",
+                                Source.published("ISO 10133:2012, critical circuits")),
+                table,
+                insulation,
+                termination,
+                terminationKnown,
+                surroundings(circuit, pointer, resolution),
+                circuit.bundled() != null
+                        ? circuit.bundled()
+                        : resolution.assume(
+                                "bundled",
+                                pointer + "/bundled",
+                                BUNDLED,
+                                "this circuit's two conductors alone",
+                                Source.COMMON_PRACTICE),
+                circuit.sizes() != null
+                        ? circuit.sizes()
+                        : resolution.assume(
+                                "size-series",
+                                pointer + "/sizes",
+                                SizeSeries.AWG,
+                                "the series the tables are printed in",
+                                table.source()));
+    }
+
+    /** Null when the profile has a gap or carries nothing; the fault is noted. */
+    private static @Nullable Cycle cycle(Circuit circuit, String pointer, Resolution resolution) {
+        if (circuit.continuousCurrent() != null) {
+            return Cycle.steady(circuit.continuousCurrent().si());
+        }
+        List<Segment> segments = new ArrayList<>();
+        List<Circuit.Segment> sent = Objects.requireNonNull(circuit.profile());
+        for (int j = 0; j < sent.size(); j++) {
+            Circuit.Segment segment = sent.get(j);
+            if (segment.current() == null) {
+                resolution.missing(pointer + "/profile/" + j + "/current");
+            }
+            if (segment.duration() == null) {
+                resolution.missing(pointer + "/profile/" + j + "/duration");
+            }
+            if (segment.current() != null && segment.duration() != null) {
+                segments.add(
+                        new Segment(segment.current().si(), segment.duration().si()));
+            }
+        }
+        if (segments.size() < sent.size()) {
+            return null;
+        }
+        if (segments.stream().allMatch(segment -> segment.currentA() == 0)) {
+            resolution.refuse(new Fault(
+                    pointer + "/profile",
+                    "no-current",
+                    "The profile carries no current: one segment at least must be above 0 A",
+                    new Current(0, CurrentUnit.AMPERE),
+                    new Current(0, CurrentUnit.AMPERE)));
+            return null;
+        }
+        return new Cycle(segments);
+    }
+
+    private static boolean hotEnough(
+            @Nullable Temperature sent, double ratingC, AmpacityTable table, String pointer, Resolution resolution) {
+        if (ratingC >= table.coolestColumnC()) {
+            return true;
+        }
+        if (sent != null) {
+            resolution.refuse(Form.outOfRange(pointer + "/value", sent, table.coolestColumnC(), true));
+        }
+        return false;
+    }
+
+    private static boolean coolEnough(
+            @Nullable Temperature ambient, double ratingC, AmpacityTable table, String pointer, Resolution resolution) {
+        if (ambient == null) {
+            return true;
+        }
+        double columnC = table.columnC(ratingC).orElseThrow();
+        double hottestC = table.hottestAmbientC(columnC);
+        double ambientC = ambient.si();
+        if (ambientC < columnC && ambientC <= hottestC) {
+            return true;
+        }
+        double limit = ambient.unit().fromSi(hottestC);
+        boolean open = hottestC >= columnC;
+        resolution.refuse(new Fault(
+                pointer + "/ambient/value",
+                "out-of-range",
+                "Must be " + (open ? "below " : "at most ") + limit + " " + ambient.unit() + " for a cable used at "
+                        + ambient.unit().fromSi(columnC) + " " + ambient.unit() + ", was " + ambient.value() + " "
+                        + ambient.unit(),
+                ambient,
+                Map.of("value", limit, "unit", ambient.unit())));
+        return false;
+    }
+
+    private static Surroundings surroundings(Circuit circuit, String pointer, Resolution resolution) {
+        if (circuit.ambient() != null) {
+            return new Surroundings(Location.OPEN, circuit.ambient().si());
+        }
+        Location location = circuit.location() != null
+                ? circuit.location()
+                : resolution.assume(
+                        "location",
+                        pointer + "/location",
+                        Location.OPEN,
+                        "free air at the 30 degC that the tables are printed for; a hot compartment is an engine-space",
+                        Source.COMMON_PRACTICE);
+        return new Surroundings(location, null);
+    }
+
+    private static Controller controller(@Nullable Drive drive) {
+        Drive.Controller controller = drive == null ? null : drive.controller();
+        return controller == null
+                ? new Controller(null, null)
+                : new Controller(
+                        controller.motorCurrent() == null
+                                ? null
+                                : (Double) controller.motorCurrent().si(),
+                        controller.batteryCurrent() == null
+                                ? null
+                                : (Double) controller.batteryCurrent().si());
+    }
+
+    /** The circuit's own voltage, else the pack's; a stated voltage that the pack can have makes the circuit one of the pack. */
+    private static Supply supply(
+            Circuit circuit, @Nullable PackFeed pack, CircuitSide side, String pointer, Resolution resolution) {
+        PackVoltages volts = pack == null ? null : pack.voltages(Trace.withoutWorking());
+        Double stated =
+                circuit.voltage() == null ? null : (Double) circuit.voltage().si();
+
+        if (pack == null || volts == null) {
+            if (stated == null) {
+                List.of("/dropShare", "/areaForDrop")
+                        .forEach(result -> resolution.notAnswered(
+                                pointer + result, pointer + "/voltage", "/pack/chemistry", "/pack/cellsInSeries"));
+            }
+            if (side == CircuitSide.BATTERY) {
+                if (stated == null) {
+                    List.of("/fuse/rating", "/fuse/upperBound")
+                            .forEach(result -> resolution.notAnswered(
+                                    pointer + result, pointer + "/voltage", "/pack/chemistry", "/pack/cellsInSeries"));
+                }
+                resolution.notAnswered(
+                        pointer + "/fuse/minimumVoltageRating", "/pack/chemistry", "/pack/cellsInSeries");
+                interruptingUnknown(pointer, resolution);
+            }
+            return new Supply(stated, null, null);
+        }
+        if (stated != null && (stated < volts.cutOffV() || stated > volts.fullV())) {
+            if (side == CircuitSide.BATTERY) {
+                // the highest voltage of another source has no place in the sections
+                resolution.notAnswered(pointer + "/fuse/minimumVoltageRating", pointer + "/voltage");
+                resolution.notAnswered(pointer + "/fuse/minimumInterruptingRating", pointer + "/voltage");
+                resolution.notAnswered(pointer + "/fuse/maximumClearingTime", pointer + "/voltage");
+            }
+            return new Supply(stated, null, null);
+        }
+        if (stated == null) {
+            stated = resolution.assume(
+                    "circuit-voltage",
+                    pointer + "/voltage",
+                    new Measure(volts.nominalV(), VOLTAGE),
+                    "nominal voltage of the pack, " + pack.cells() + " cells in series",
+                    CellData.of(pack.chemistry()).nominalV().source());
+        }
+        Double resistance = pack.resistanceOhm(Trace.withoutWorking());
+        if (side == CircuitSide.BATTERY && resistance == null) {
+            interruptingUnknown(pointer, resolution);
+        }
+        return new Supply(stated, volts.fullV(), resistance);
+    }
+
+    private static void interruptingUnknown(String pointer, Resolution resolution) {
+        resolution.notAnswered(pointer + "/fuse/minimumInterruptingRating", "/pack/resistance");
+        resolution.notAnswered(pointer + "/fuse/maximumClearingTime", "/pack/resistance");
+    }
+}
