@@ -17,7 +17,6 @@ import org.axlewright.domain.energy.PackRange.Limits;
 import org.axlewright.domain.energy.PackRange.Pack;
 import org.axlewright.domain.energy.PackRange.Result;
 import org.axlewright.domain.energy.PackRange.Route;
-import org.axlewright.domain.energy.RouteDemand.LegDemand;
 import org.axlewright.domain.pack.CellData;
 import org.axlewright.domain.pack.Chemistry;
 import org.axlewright.domain.pack.PackVoltages;
@@ -73,6 +72,15 @@ final class PackFindings {
         Pack pack = input.pack();
         trace.caution(DC_ARC);
         trace.caution(pack.chemistry().isLeadAcid() ? LEAD_ACID : LITHIUM);
+        if (input.loadUnused()) {
+            trace.find(Finding.of(
+                            "load-not-used",
+                            Level.NOTICE,
+                            "Both a route and a constant load were sent; the route is answered",
+                            Source.derived("a constant load stands in place of a route"))
+                    .at("/load")
+                    .action("Leave out the route to ask for the constant load."));
+        }
         voltages(pack, result.voltages(), trace);
         temperature(input, trace);
         capacity(pack, result, trace);

@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.axlewright.domain.check.Check;
 import org.axlewright.domain.check.InvalidInput;
-import org.axlewright.domain.energy.RouteDemand.LegDemand;
 import org.axlewright.domain.pack.Chemistry;
 import org.axlewright.domain.pack.DischargeCapacity;
 import org.axlewright.domain.pack.PackVoltages;
@@ -244,8 +243,13 @@ public final class PackRange {
     /** The two ends of what was assumed. */
     public record Band(Vehicle easyVehicle, List<RouteLeg> easyLegs, Vehicle hardVehicle, List<RouteLeg> hardLegs) {}
 
-    /** The question: a pack, and what draws on it; null for the pack alone. */
-    public record Input(Pack pack, @Nullable Duty duty) {
+    /**
+     * The question.
+     *
+     * @param duty what draws on the pack; null for the pack alone
+     * @param loadUnused whether a constant load was sent beside the route, which goes before it
+     */
+    public record Input(Pack pack, @Nullable Duty duty, boolean loadUnused) {
         public Input {
             if (pack.cellsInSeries() == null && !(duty instanceof ConstantCurrent)) {
                 throw new InvalidInput("cells in series are needed for anything but a constant current");

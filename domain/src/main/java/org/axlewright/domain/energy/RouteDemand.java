@@ -52,10 +52,10 @@ final class RouteDemand {
     private static final Symbol DRIVING_TIME = new Symbol("td", TIME);
 
     private static final Step MOVING_TIME =
-            Step.of("td", "leg: time driving", "td = d/v", TIME, DYNAMICS, new Symbol("d", DISTANCE), V);
+            Step.of("td", "time driving", "td = d/v", TIME, DYNAMICS, new Symbol("d", DISTANCE), V);
     private static final Step ROLLING = Step.of(
             "Fr",
-            "leg: rolling resistance",
+            "rolling resistance",
             "Fr = m·g·f·cos θ",
             FORCE,
             DYNAMICS,
@@ -64,10 +64,10 @@ final class RouteDemand {
             new Symbol("f", NONE),
             THETA);
     private static final Step GRADE = Step.of(
-            "Fg", "leg: part of the weight along the road", "Fg = m·g·sin θ", FORCE, DYNAMICS, MASS_, GRAVITY, THETA);
+            "Fg", "part of the weight along the road", "Fg = m·g·sin θ", FORCE, DYNAMICS, MASS_, GRAVITY, THETA);
     private static final Step DRAG = Step.of(
             "Fd",
-            "leg: drag in still air of 15 degC at sea level (ISO 2533)",
+            "drag in still air of 15 degC at sea level (ISO 2533)",
             "Fd = ½·ρ·CdA·v²",
             FORCE,
             DYNAMICS,
@@ -76,7 +76,7 @@ final class RouteDemand {
             V);
     private static final Step WHEEL_FORCE = Step.of(
             "F",
-            "leg: force at the wheels",
+            "force at the wheels",
             "F = Fr + Fg + Fd",
             FORCE,
             DYNAMICS,
@@ -85,7 +85,7 @@ final class RouteDemand {
             new Symbol("Fd", FORCE));
     private static final Step DRIVING = Step.of(
             "Pd",
-            "leg: power at the pack, driving uphill or on the level",
+            "power at the pack, driving uphill or on the level",
             "Pd = F·v/η + Pa",
             POWER,
             AT_THE_PACK,
@@ -95,7 +95,7 @@ final class RouteDemand {
             ACCESSORIES);
     private static final Step HOLDING_BACK = Step.of(
             "Pd",
-            "leg: power at the pack, held back downhill",
+            "power at the pack, held back downhill",
             "Pd = F·v·b + Pa",
             POWER,
             AT_THE_PACK,
@@ -105,7 +105,7 @@ final class RouteDemand {
             ACCESSORIES);
     private static final Step KINETIC = Step.of(
             "K",
-            "leg: energy of the moving vehicle",
+            "energy of the moving vehicle",
             "K = ½·(1 + ε)·m·v²",
             ENERGY,
             DYNAMICS,
@@ -114,7 +114,7 @@ final class RouteDemand {
             V);
     private static final Step STOPS = Step.of(
             "Es",
-            "leg: energy at the pack for the stops",
+            "energy at the pack for the stops",
             "Es = n·K·(1/η - b)",
             ENERGY,
             AT_THE_PACK,
@@ -124,7 +124,7 @@ final class RouteDemand {
             REGENERATION);
     private static final Step MOVING_POWER = Step.of(
             "Pm",
-            "leg: mean power at the pack while moving, stops included",
+            "mean power at the pack while moving, stops included",
             "Pm = Pd + Es/td",
             POWER,
             AT_THE_PACK,
@@ -133,7 +133,7 @@ final class RouteDemand {
             DRIVING_TIME);
     private static final Step MOVING_CURRENT = Step.of(
             "Im",
-            "leg: mean current while moving",
+            "mean current while moving",
             "Im = 2·Pm/(E + √(E² - 4·r·Pm))",
             CURRENT,
             CIRCUIT,
@@ -142,7 +142,7 @@ final class RouteDemand {
             new Symbol("Pm", POWER));
     private static final Step LEG_ENERGY = Step.of(
             "El",
-            "leg: energy at the pack",
+            "energy at the pack",
             "El = Pm·td + Pa·tw",
             ENERGY,
             AT_THE_PACK,
@@ -152,7 +152,7 @@ final class RouteDemand {
             new Symbol("tw", TIME));
     private static final Step LEG_CHARGE = Step.of(
             "Ql",
-            "leg: charge from the pack",
+            "charge from the pack",
             "Ql = Im·td + Iw·tw",
             CHARGE,
             CIRCUIT,
@@ -167,88 +167,11 @@ final class RouteDemand {
         this.legs = List.copyOf(legs);
     }
 
-    /**
-     * Where the energy of a leg goes, J. The parts add up to the energy at the pack.
-     *
-     * @param rollingJ into rolling resistance
-     * @param climbJ into height, m g h; negative downhill
-     * @param dragJ into the air
-     * @param stopsJ into the brakes at stops, less what comes back
-     * @param brakingJ into brakes or motor holding the vehicle back downhill, less what comes back
-     * @param driveLossJ lost between pack and wheel while driving
-     * @param accessoriesJ into everything that is not the drive
-     */
-    public record Split(
-            double rollingJ,
-            double climbJ,
-            double dragJ,
-            double stopsJ,
-            double brakingJ,
-            double driveLossJ,
-            double accessoriesJ) {
-
-        /** Energy at the pack, J. */
-        public double totalJ() {
-            return rollingJ + climbJ + dragJ + stopsJ + brakingJ + driveLossJ + accessoriesJ;
-        }
-    }
-
-    /**
-     * What one leg asks of the pack.
-     *
-     * @param withinPack whether the pack can give the power; its currents and charges are zero where it can't
-     * @param movingTimeS driving, s
-     * @param wheelForceN at the wheels at steady speed, N; negative where the vehicle is held back
-     * @param drivingPowerW at the pack at steady speed, accessories included, W
-     * @param drivingCurrentA at steady speed, A
-     * @param movingPowerW mean while moving, stops included, W
-     * @param movingChargeC while moving, C
-     * @param waitingChargeC while standing, C
-     * @param energyJ at the pack, J
-     */
-    public record LegDemand(
-            boolean withinPack,
-            RouteLeg leg,
-            double movingTimeS,
-            double wheelForceN,
-            double drivingPowerW,
-            double drivingCurrentA,
-            double movingPowerW,
-            double movingChargeC,
-            double waitingChargeC,
-            double energyJ,
-            Split split) {
-
-        /** Driving, stops and waiting together, s. */
-        public double durationS() {
-            return movingTimeS + leg.waitS();
-        }
-
-        /** Over the leg, C. */
-        public double chargeC() {
-            return movingChargeC + waitingChargeC;
-        }
-
-        /** Mean over the leg, W. */
-        public double powerW() {
-            return energyJ / durationS();
-        }
-
-        /** Mean over the leg, A. */
-        public double currentA() {
-            return chargeC() / durationS();
-        }
-
-        /** The most that the pack is asked for on the leg, W: driving steadily, stopping and starting, or standing. */
-        double greatestPowerW() {
-            return Math.max(Math.max(drivingPowerW, movingPowerW), split.accessoriesJ() / durationS());
-        }
-    }
-
     static RouteDemand of(Vehicle vehicle, List<RouteLeg> legs, double emfV, double ohm, Trace trace) {
         List<LegDemand> demands = new ArrayList<>(legs.size());
-        for (RouteLeg leg : legs) {
-            demands.add(demand(vehicle, leg, emfV, ohm, trace));
+        for (int i = 0; i < legs.size(); i++) {
+            Trace ofLeg = trace.keepsWorking() ? trace.of("leg " + (i + 1)) : trace;
+            demands.add(demand(vehicle, legs.get(i), emfV, ohm, ofLeg));
         }
         return new RouteDemand(demands);
     }
@@ -290,7 +213,7 @@ final class RouteDemand {
         double energyJ = trace.note(
                 LEG_ENERGY, movingW * time + accessoriesW * leg.waitS(), movingW, time, accessoriesW, leg.waitS());
         double wheelJ = Math.max(forceN, 0) * leg.distanceM() + leg.stops() * kineticJ;
-        Split split = new Split(
+        LegDemand.Split split = new LegDemand.Split(
                 rollingN * leg.distanceM(),
                 gradeN * leg.distanceM(),
                 dragN * leg.distanceM(),

@@ -33,4 +33,17 @@ public record Vehicle(
         Check.within(regenerationShare, 0, 1, "regenerationShare");
         Check.notNegative(accessoriesW, "accessoriesW");
     }
+
+    /** The same vehicle with another drive efficiency and drag area. */
+    public Vehicle with(double otherEfficiency, double otherDragAreaM2) {
+        return new Vehicle(
+                massKg,
+                rotatingMassShare,
+                otherDragAreaM2,
+                otherEfficiency,
+                regenerationShare,
+                accessoriesW,
+                controllerA,
+                speedLimitMPS);
+    }
 }

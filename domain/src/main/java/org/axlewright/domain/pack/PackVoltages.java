@@ -24,6 +24,9 @@ public record PackVoltages(
         double cutOffV,
         @Nullable Double restV) {
 
+    /** In one block; larger ones do not exist. */
+    private static final long MOST_CELLS = 1000;
+
     private static final Symbol N = new Symbol("n", Dimension.NONE);
     private static final Symbol PER_CELL = new Symbol("Vc", Dimension.VOLTAGE);
     private static final Source COUNT = Source.derived("cells in series add their voltages");
@@ -74,9 +77,9 @@ public record PackVoltages(
     public static OptionalInt cellsInBlocks(Chemistry leadAcid, int count, double blockV) {
         double cells = blockV / CellData.of(leadAcid).nominalV().value();
         long whole = Math.round(cells);
-        return whole >= 1 && Math.abs(cells - whole) < 1e-6
-                ? OptionalInt.of(Math.toIntExact(count * whole))
-                : OptionalInt.empty();
+        long total = count * Math.min(whole, MOST_CELLS);
+        boolean cellsAreWhole = whole >= 1 && whole <= MOST_CELLS && Math.abs(cells - whole) < 1e-6;
+        return cellsAreWhole && total <= Integer.MAX_VALUE ? OptionalInt.of((int) total) : OptionalInt.empty();
     }
 
     private static double series(Step step, int cells, Datum perCell, Trace trace) {
