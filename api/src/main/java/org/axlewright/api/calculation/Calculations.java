@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.axlewright.api.charging.ChargeTimeCalculation;
 import org.axlewright.api.conductor.ConductorSizeCalculation;
+import org.axlewright.api.energy.PackRangeCalculation;
 import org.axlewright.api.mass.CentreOfGravityCalculation;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.problem.Refused;
@@ -22,8 +23,11 @@ import org.axlewright.domain.trace.Trace;
 public final class Calculations {
 
     /** A new room is one line here, and its files. */
-    private static final List<Calculation<?, ?, ?>> REGISTRY =
-            List.of(new CentreOfGravityCalculation(), new ChargeTimeCalculation(), new ConductorSizeCalculation());
+    private static final List<Calculation<?, ?, ?>> REGISTRY = List.of(
+            new CentreOfGravityCalculation(),
+            new PackRangeCalculation(),
+            new ChargeTimeCalculation(),
+            new ConductorSizeCalculation());
 
     private final Map<String, Calculation<?, ?, ?>> byName = new LinkedHashMap<>();
     private final Form form;

@@ -1,10 +1,14 @@
 package org.axlewright.api.section;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.domain.check.Unreadable;
 import org.axlewright.domain.lift.LiftKind;
 import org.axlewright.domain.lift.MeasuredAt;
+import org.axlewright.domain.pack.DischargeCapacity;
+import org.axlewright.domain.pack.PackVoltages;
 import org.axlewright.domain.quantity.Length;
 import org.axlewright.domain.quantity.Load;
 import org.axlewright.domain.quantity.LoadUnit;
@@ -26,6 +30,16 @@ final class Contradictions {
         if (lift != null) {
             lift(lift.front(), "/lift/front", faults);
             lift(lift.rear(), "/lift/rear", faults);
+        }
+        pack(setup.pack(), faults);
+        if (setup.load() != null) {
+            exclude(
+                    faults,
+                    "/load/power",
+                    setup.load().power(),
+                    "/load/current",
+                    setup.load().current(),
+                    "; give the load one way");
         }
         Tyres tyres = setup.tyres();
         if (tyres != null) {
@@ -189,6 +203,78 @@ final class Contradictions {
     /** Null for a quantity without value or unit: that is a fault of its own, and nothing can be held against it. */
     private static <Q extends Quantity> @Nullable Q complete(@Nullable Q quantity) {
         return quantity == null || quantity.unit() == null || Double.isNaN(quantity.value()) ? null : quantity;
+    }
+
+    private static void pack(@Nullable Pack pack, List<Fault> faults) {
+        if (pack == null) {
+            return;
+        }
+        String oneCapacity =
+                "; give the capacity one way: capacity with ratedHours and peukertExponent, or capacityRows";
+        List<Pack.CapacityRow> rows = pack.capacityRows();
+        exclude(faults, "/pack/capacityRows", rows, "/pack/capacity", pack.capacity(), oneCapacity);
+        exclude(faults, "/pack/capacityRows", rows, "/pack/ratedHours", pack.ratedHours(), oneCapacity);
+        if (rows != null && rows.size() > 1) {
+            exclude(faults, "/pack/peukertExponent", pack.peukertExponent(), "/pack/capacityRows", rows, oneCapacity);
+            capacityRows(rows, faults);
+        }
+        blocks(pack, faults);
+    }
+
+    private static void capacityRows(List<Pack.CapacityRow> sent, List<Fault> faults) {
+        List<DischargeCapacity.Row> rows = new ArrayList<>();
+        for (Pack.CapacityRow row : sent) {
+            double currentA = positiveSi(row.current());
+            double timeS = positiveSi(row.time());
+            if (currentA == 0 || timeS == 0) {
+                return;
+            }
+            rows.add(new DischargeCapacity.Row(currentA, timeS));
+        }
+        int implausible = DischargeCapacity.firstImplausible(rows);
+        if (implausible >= 0) {
+            faults.add(Fault.contradiction(
+                    "/pack/capacityRows/" + implausible,
+                    "No cell gives this row beside the others: a larger current must come with a shorter time and no more charge,"
+                            + " with a Peukert exponent from 1 to 2 between any two rows"));
+        }
+    }
+
+    /** In SI when it is complete and more than nothing; else 0: what is wrong with it is told of elsewhere. */
+    private static double positiveSi(@Nullable Quantity sent) {
+        Quantity quantity = complete(sent);
+        double si = quantity == null ? 0 : quantity.si();
+        return si > 0 && si <= Double.MAX_VALUE ? si : 0;
+    }
+
+    private static void blocks(Pack pack, List<Fault> faults) {
+        Pack.Blocks blocks = pack.blocks();
+        if (blocks == null
+                || blocks.count() == null
+                || pack.chemistry() == null
+                || !pack.chemistry().isLeadAcid()) {
+            return;
+        }
+        double blockV = positiveSi(blocks.voltage());
+        if (blockV < 2 || blockV > 100) { // out of range, told of elsewhere
+            return;
+        }
+        OptionalInt cells = PackVoltages.cellsInBlocks(pack.chemistry(), blocks.count(), blockV);
+        if (cells.isEmpty()) {
+            faults.add(
+                    Fault.contradiction(
+                            "/pack/blocks/voltage",
+                            "A lead-acid block of this voltage holds no whole number of 2 V cells; give 2, 4, 6, 8, 10 or 12 V and so on"));
+        } else if (pack.cellsInSeries() != null && cells.getAsInt() != pack.cellsInSeries()) {
+            faults.add(Fault.contradiction(
+                    "/pack/blocks",
+                    "These blocks hold " + cells.getAsInt() + " cells in series, /pack/cellsInSeries says "
+                            + pack.cellsInSeries()));
+        } else if (cells.getAsInt() > 200) {
+            faults.add(Fault.contradiction(
+                    "/pack/blocks",
+                    "These blocks hold " + cells.getAsInt() + " cells in series, at most 200 are allowed"));
+        }
     }
 
     /** A fault at the first pointer when both are there. */

@@ -17,4 +17,12 @@ public record RoadLoad(
         @Schema(description = "Drag coefficient times frontal area.")
         @Within(min = 0.05, max = 10, unit = "m2")
         @Nullable
-        Area dragArea) {}
+        Area dragArea,
+
+        @Schema(
+                description =
+                        "What wheels, gears and rotor add to the mass when the speed changes, as a share of the mass; 0.05 when left out.")
+        @DecimalMin("0")
+        @DecimalMax("1")
+        @Nullable
+        Double rotatingMassShare) {}
