@@ -45,6 +45,10 @@ final class ChargeTimeSections {
         Pack sent = Objects.requireNonNull(setup.pack(), "pack");
         PackOnCharge pack = pack(sent, resolution);
         Mains mains = setup.supply() == null ? null : mains(setup.supply(), resolution);
+        if (pack.cells() == null && Objects.requireNonNull(setup.charger()).current() == null) {
+            resolution.missing(
+                    "/pack/cellsInSeries"); // lithium blocks don't tell their cells, and power needs the voltage
+        }
         resolution.refuseIfFaulty();
         boolean atMains = pack.cells() != null && mains != null && mains.voltageV() != null;
         Plate charger = charger(Objects.requireNonNull(setup.charger(), "charger"), pack, atMains, resolution);

@@ -3,6 +3,7 @@ package org.axlewright.api.calculation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jakarta.validation.Validation;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -54,7 +55,12 @@ class CalculationsTest {
         for (Calculation<?, ?, ?> calculation : CALCULATIONS.all()) {
             for (List<String> alternative : calculation.needs().alternatives()) {
                 ObjectNode least = JSON.createObjectNode();
-                alternative.forEach(pointer -> put(least, pointer, sample(pointer, vehicles)));
+                List<JsonNode> nearest = vehicles.stream()
+                        .sorted(Comparator.comparingLong(vehicle -> alternative.stream()
+                                .filter(pointer -> vehicle.at(pointer).isMissingNode())
+                                .count()))
+                        .toList();
+                alternative.forEach(pointer -> put(least, pointer, sample(pointer, nearest)));
                 Setup setup = JSON.treeToValue(least, Setup.class);
                 assertThat(faults(calculation, setup))
                         .as(calculation.name() + " with " + least)
