@@ -98,6 +98,9 @@ function answered(question, resolve, answer) {
 function leads(question, result) {
     const pointers = question.leads.length > 0 ? question.leads : Object.keys(result).map((name) => '/' + name);
     const pairs = pointers.flatMap((pointer) => found(result, segments(pointer), '', []));
+    /** What belongs to one entry of a list stands together. @param {{pointer: string}} pair */
+    const entry = ({ pointer }) => Number(/\/(\d+)(\/|$)/.exec(pointer)?.[1] ?? -1);
+    pairs.sort((one, other) => entry(one) - entry(other));
     return el('dl', { class: 'leads' }, ...pairs.map(({ label, pointer, value, name }) =>
         el('div', {}, el('dt', {}, label), el('dd', { 'data-result': pointer }, leaf(value, name)))));
 }

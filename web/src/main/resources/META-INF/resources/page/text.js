@@ -42,10 +42,7 @@ export function number(value, digits = DIGITS) {
     if (size >= 1e9 || size < 1e-6) {
         return rounded.toExponential().replace(/-/g, '−');
     }
-    const whole = Math.floor(Math.log10(size)) + 1;
-    const decimals = Math.max(0, digits - whole);
-    const text = Number.isInteger(rounded) ? String(rounded) : rounded.toFixed(Math.min(decimals, 12));
-    return text.replace('-', '−');
+    return String(rounded).replace('-', '−');
 }
 
 /** @param {string} token */
