@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import org.axlewright.api.charging.ChargeTimeCalculation;
 import org.axlewright.api.conductor.ConductorSizeCalculation;
 import org.axlewright.api.energy.PackRangeCalculation;
+import org.axlewright.api.lift.LiftGeometryCalculation;
 import org.axlewright.api.mass.CentreOfGravityCalculation;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.problem.Refused;
@@ -25,6 +26,7 @@ public final class Calculations {
     /** A new room is one line here, and its files. */
     private static final List<Calculation<?, ?, ?>> REGISTRY = List.of(
             new CentreOfGravityCalculation(),
+            new LiftGeometryCalculation(),
             new PackRangeCalculation(),
             new ChargeTimeCalculation(),
             new ConductorSizeCalculation());

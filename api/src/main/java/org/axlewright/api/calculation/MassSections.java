@@ -149,6 +149,86 @@ public final class MassSections {
                 Source.derived("sum of the masses"));
     }
 
+    /** Loads of the two axles, N, standing level. */
+    public record AxleLoads(double frontN, double rearN) {}
+
+    /** Share of the bare vehicle's weight on its front axle, as weighed; null when that is not known. */
+    public static @Nullable Double frontShareAsWeighed(Setup setup) {
+        Bare bare = setup.bare();
+        if (bare == null) {
+            return null;
+        }
+        if (bare.frontShare() != null) {
+            return bare.frontShare();
+        }
+        Double wheelbaseM = setup.chassis() == null ? null : si(setup.chassis().wheelbase());
+        boolean byLoads = bare.scales() != null || bare.axles() != null;
+        if (!AS_WEIGHED.missing(setup).isEmpty() || (!byLoads && wheelbaseM == null)) {
+            return null;
+        }
+        double lengthM = wheelbaseM == null ? 1 : wheelbaseM;
+        PointMass plan = weighing(bare).inPlan(lengthM, null, Trace.withoutWorking());
+        return 1 - plan.xM() / lengthM;
+    }
+
+    /** Height of the bare vehicle's centre of gravity, m, as given or from the weighing with one axle raised; null when not known. */
+    public static @Nullable Double heightAsWeighedM(Setup setup) {
+        Bare bare = setup.bare();
+        if (bare == null) {
+            return null;
+        }
+        Double wheelbaseM = setup.chassis() == null ? null : si(setup.chassis().wheelbase());
+        Bare.RaisedAxle raised = bare.raisedAxle();
+        if (raised == null
+                || raised.raised() == null
+                || raised.rise() == null
+                || raised.load() == null
+                || raised.wheelRadius() == null
+                || raised.wheelRadius().front() == null
+                || raised.wheelRadius().rear() == null
+                || wheelbaseM == null
+                || !(raised.rise().si() < wheelbaseM)
+                || !AS_WEIGHED.missing(setup).isEmpty()) {
+            return height(bare);
+        }
+        Trace silent = Trace.withoutWorking();
+        PointMass plan = weighing(bare).inPlan(wheelbaseM, null, silent);
+        return new RaisedAxle(
+                        raised.raised(),
+                        raised.rise().si(),
+                        raised.load().si(),
+                        raised.wheelRadius().front().si(),
+                        raised.wheelRadius().rear().si())
+                .heightM(plan.massKg() * Constants.STANDARD_GRAVITY, plan.xM(), wheelbaseM, silent);
+    }
+
+    /** Axle loads as driven, N: {@code laden} if measured, else the bare vehicle with items and occupants; null when not known. */
+    public static @Nullable AxleLoads axleLoadsAsDriven(Setup setup, Resolution resolution) {
+        Double wheelbaseM = setup.chassis() == null ? null : si(setup.chassis().wheelbase());
+        if (wheelbaseM == null || !POSITION_IN_PLAN.missing(setup).isEmpty()) {
+            return null;
+        }
+        Laden laden = laden(setup);
+        if (laden != null && laden.massKg() != null && laden.xM() != null) {
+            double weightN = laden.massKg() * Constants.STANDARD_GRAVITY;
+            double rearN = weightN * laden.xM() / wheelbaseM;
+            return new AxleLoads(weightN - rearN, rearN);
+        }
+        if (!AS_WEIGHED.missing(setup).isEmpty()) {
+            return null;
+        }
+        PointMass plan =
+                weighing(Objects.requireNonNull(setup.bare())).inPlan(wheelbaseM, null, Trace.withoutWorking());
+        double mass = plan.massKg();
+        double moment = plan.massKg() * plan.xM();
+        for (Part part : parts(setup, resolution)) {
+            mass += part.mass().massKg();
+            moment += part.mass().massKg() * part.mass().xM();
+        }
+        double rearN = Constants.STANDARD_GRAVITY * moment / wheelbaseM;
+        return new AxleLoads(Constants.STANDARD_GRAVITY * mass - rearN, rearN);
+    }
+
     private static double bareMassKg(Bare bare) {
         if (bare.mass() != null) {
             return bare.mass().si();

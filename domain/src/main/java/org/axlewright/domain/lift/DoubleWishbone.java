@@ -18,6 +18,9 @@ public final class DoubleWishbone {
     private static final double ANGLE_ACCURACY = 1e-13;
     private static final int LARGEST_NUMBER_OF_EVALUATIONS = 100;
 
+    /** Heights closer than this are the same to a tape measure and to the arithmetic, m. */
+    private static final double SAME_HEIGHT = 1e-12;
+
     /** Sine of the angle between knuckle and upper arm below which the linkage has no branch of its own. */
     private static final double DEAD_POINT = 1e-4;
 
@@ -111,7 +114,7 @@ public final class DoubleWishbone {
      */
     public Reach withHeight(Point fixed, double z) {
         double start = fixed.z() - z;
-        if (start == 0) {
+        if (Math.abs(start) < SAME_HEIGHT) {
             return new Reach(asFound(), z);
         }
         double end = start > 0 ? lowest() : highest();

@@ -121,10 +121,10 @@ public final class FrontSuspension {
      * @param stubDropM how much lower the wheel stands on its knuckle, m: change of loaded radius, and the amount of a spindle lift. The
      *     rest of the rise is droop of the arms
      */
-    public record Input(
+    public record LiftedWishbone(
             DoubleWishbone linkage, @Nullable TieRod tieRod, double halfTrackM, double frameRiseM, double stubDropM) {
 
-        public Input {
+        public LiftedWishbone {
             positive(halfTrackM, "halfTrackM");
             finite(frameRiseM, "frameRiseM");
             finite(stubDropM, "stubDropM");
@@ -195,7 +195,7 @@ public final class FrontSuspension {
             double camberRad, double trackM, @Nullable Double toeRad) {}
 
     /** Works out what the lift does. Pure. */
-    public static Result of(Input input, Trace trace) {
+    public static Result of(LiftedWishbone input, Trace trace) {
         DoubleWishbone linkage = input.linkage();
         Pose found = linkage.asFound();
         Point before = input.contactBefore();
@@ -221,7 +221,7 @@ public final class FrontSuspension {
         return new Result(droop, droop, rollBefore, alignment, travel(input, found, lifted));
     }
 
-    private static void note(DoubleWishbone linkage, Pose found, Pose lifted, Input input, Trace trace) {
+    private static void note(DoubleWishbone linkage, Pose found, Pose lifted, LiftedWishbone input, Trace trace) {
         trace.note(
                 LOWER_ANGLE,
                 lifted.lowerAngle(),
@@ -253,7 +253,7 @@ public final class FrontSuspension {
         return push == null || toe == null ? null : (Double) trace.note(TOE_CHANGE, toe, push, tieRod.armM());
     }
 
-    private static List<Travel> travel(Input input, Pose found, Pose lifted) {
+    private static List<Travel> travel(LiftedWishbone input, Pose found, Pose lifted) {
         List<Travel> travel = new ArrayList<>();
         for (double step : TRAVEL) {
             travel.add(new Travel(
@@ -264,7 +264,7 @@ public final class FrontSuspension {
         return List.copyOf(travel);
     }
 
-    private static @Nullable Change change(Input input, Point contact, Pose ride, double travelM) {
+    private static @Nullable Change change(LiftedWishbone input, Point contact, Pose ride, double travelM) {
         DoubleWishbone linkage = input.linkage();
         Point there = linkage.moved(contact, ride);
         Pose pose = linkage.withHeight(contact, there.z() + travelM).pose();

@@ -67,14 +67,14 @@ public final class Gearing {
      * @param rolledAfterM m
      * @param measuredRadii loaded radii when both were measured; null otherwise
      */
-    public record Input(
+    public record DrivenTyres(
             String pointer,
             boolean measured,
             double rolledBeforeM,
             double rolledAfterM,
             @Nullable LoadedRadii measuredRadii) {
 
-        public Input {
+        public DrivenTyres {
             positive(rolledBeforeM, "rolledBeforeM");
             positive(rolledAfterM, "rolledAfterM");
         }
@@ -90,7 +90,7 @@ public final class Gearing {
     public record Result(double speedFactor, double tractionFactor, double speedometerError) {}
 
     /** Works out the factors. Pure. */
-    public static Result of(Input input, Trace trace) {
+    public static Result of(DrivenTyres input, Trace trace) {
         double speed = trace.note(
                 input.measured() ? SPEED_BY_ROLLOUT : SPEED_BY_DIAMETER,
                 input.rolledAfterM() / input.rolledBeforeM(),

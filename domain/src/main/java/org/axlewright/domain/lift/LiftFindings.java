@@ -6,6 +6,7 @@ import static org.axlewright.domain.quantity.Dimension.LOAD;
 
 import org.axlewright.domain.axles.AxleLift;
 import org.axlewright.domain.lift.FrontSuspension.Alignment;
+import org.axlewright.domain.lift.Gearing.DrivenTyres;
 import org.axlewright.domain.lift.LiftGeometry.Change;
 import org.axlewright.domain.lift.LiftGeometry.ClearanceAngle;
 import org.axlewright.domain.lift.LiftGeometry.Corner;
@@ -276,7 +277,7 @@ final class LiftFindings {
     }
 
     private static void gearing(Input input, Result result, Trace trace) {
-        Gearing.Input tyres = input.gearing();
+        DrivenTyres tyres = input.gearing();
         Gearing.Result gearing = result.gearing();
         if (tyres == null || gearing == null) {
             return;

@@ -11,6 +11,8 @@ import java.util.List;
 import org.axlewright.domain.axles.Axle;
 import org.axlewright.domain.axles.LoadedRadii;
 import org.axlewright.domain.axles.Rise;
+import org.axlewright.domain.lift.FrontSuspension.LiftedWishbone;
+import org.axlewright.domain.lift.Gearing.DrivenTyres;
 import org.axlewright.domain.trace.Source;
 import org.axlewright.domain.trace.Step;
 import org.axlewright.domain.trace.Symbol;
@@ -113,8 +115,8 @@ public final class LiftGeometry {
             @Nullable Corner rearCorner,
             @Nullable Double frontShare,
             @Nullable Double heightBeforeM,
-            Gearing.@Nullable Input gearing,
-            FrontSuspension.@Nullable Input suspension,
+            @Nullable DrivenTyres gearing,
+            @Nullable LiftedWishbone suspension,
             List<TyreLoad> tyreLoads,
             List<String> offRoadTyres) {
 
@@ -174,8 +176,8 @@ public final class LiftGeometry {
         Double centreOfGravity =
                 input.frontShare() == null ? null : (Double) rise.centreOfGravityM(input.frontShare(), trace);
         Change clearance = clearance(input, front, rear, trace);
-        Gearing.Input gearing = input.gearing();
-        FrontSuspension.Input suspension = input.suspension();
+        DrivenTyres gearing = input.gearing();
+        LiftedWishbone suspension = input.suspension();
         Result result = new Result(
                 front,
                 rear,
