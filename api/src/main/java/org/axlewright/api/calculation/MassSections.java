@@ -60,15 +60,14 @@ public final class MassSections {
 
     private static final Needs AXLES = Needs.all("/bare/axles/front", "/bare/axles/rear");
 
+    private static final Needs AS_WEIGHED = Needs.one(
+            SCALES, AXLES, Needs.all("/bare/mass", "/bare/frontShare"), Needs.all("/bare/mass", "/bare/position/x"));
+
     private static final Pointer RAISED_AXLE = Pointer.of("/bare/raisedAxle");
 
     /** The bare vehicle, and where every part of it and everybody aboard is. */
     private static final Needs DERIVABLE = Needs.all(
-            Needs.one(
-                    SCALES,
-                    AXLES,
-                    Needs.all("/bare/mass", "/bare/frontShare"),
-                    Needs.all("/bare/mass", "/bare/position/x")),
+            AS_WEIGHED,
             Needs.completed(
                     RAISED_AXLE.toString(),
                     Needs.all("/bare/raisedAxle/raised", "/bare/raisedAxle/rise", "/bare/raisedAxle/load")),
@@ -214,7 +213,7 @@ public final class MassSections {
             double rearN = weightN * laden.xM() / wheelbaseM;
             return new AxleLoads(weightN - rearN, rearN);
         }
-        if (!AS_WEIGHED.missing(setup).isEmpty()) {
+        if (!DERIVABLE.missing(setup).isEmpty()) {
             return null;
         }
         PointMass plan =

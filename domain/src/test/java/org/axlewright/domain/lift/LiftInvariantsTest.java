@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Objects;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -127,6 +128,37 @@ class LiftInvariantsTest {
 
         assertThat(behind).isNotNull().isNotZero();
         assertThat(ahead).isEqualTo(-behind);
+    }
+
+    @Property
+    void whateverThePointsTheAnswerIsFiniteOrAbsent(
+            @ForAll @DoubleRange(min = -1, max = 2) double innerY,
+            @ForAll @DoubleRange(min = -1, max = 2) double innerZ,
+            @ForAll @DoubleRange(min = 0.02, max = 1) double lowerOut,
+            @ForAll @DoubleRange(min = 0.02, max = 1) double upperOut,
+            @ForAll @DoubleRange(min = 0.02, max = 1) double innerUp,
+            @ForAll @DoubleRange(min = 0.02, max = 1) double outerUp,
+            @ForAll @DoubleRange(min = -0.3, max = 0.6) double rise,
+            @ForAll @DoubleRange(min = 0.15, max = 1.5) double halfTrack) {
+        Point lowerInner = new Point(innerY, innerZ);
+        Point lowerOuter = new Point(innerY + lowerOut, innerZ - 0.03);
+        Point upperInner = new Point(innerY + 0.05, innerZ + innerUp);
+        Point upperOuter = new Point(innerY + 0.05 + upperOut, lowerOuter.z() + outerUp);
+        DoubleWishbone linkage = new DoubleWishbone(lowerInner, lowerOuter, upperInner, upperOuter);
+        Assume.that(!linkage.isAtDeadPoint());
+        TieRod rod = new TieRod(new Point(innerY - 0.1, innerZ), new Point(innerY + lowerOut, innerZ + 0.1), -0.05);
+        Trace trace = Trace.withWorking();
+
+        FrontSuspension.Result result =
+                FrontSuspension.of(new LiftedWishbone(linkage, rod, halfTrack, rise, 0.01), trace);
+
+        assertThat(result.reachedM()).isFinite();
+        assertThat(trace.lines()).allSatisfy(line -> assertThat(line.value()).isFinite());
+        FrontSuspension.Alignment alignment = result.alignment();
+        if (alignment != null) {
+            assertThat(alignment.camberChangeRad()).isFinite();
+            assertThat(alignment.trackChangeM()).isFinite();
+        }
     }
 
     @Test
