@@ -391,7 +391,8 @@ public final class LiftGeometryCalculation implements Calculation<Input, Result,
             missing(front == null ? null : front.upperInner(), at + "upperInner", missing);
             missing(front == null ? null : front.upperOuter(), at + "upperOuter", missing);
             String[] pointers = missing.toArray(String[]::new);
-            for (String result : List.of("/camberChange", "/trackChange", "/rollCentreHeight", "/toeChange", "/frontTravel")) {
+            for (String result :
+                    List.of("/camberChange", "/trackChange", "/rollCentreHeight", "/toeChange", "/frontTravel")) {
                 resolution.notAnswered(result, pointers);
             }
         } else if (input.suspension().tieRod() == null) {
