@@ -186,19 +186,21 @@ public final class MassSections {
                 || raised.wheelRadius().front() == null
                 || raised.wheelRadius().rear() == null
                 || wheelbaseM == null
-                || !(raised.rise().si() < wheelbaseM)
                 || !AS_WEIGHED.missing(setup).isEmpty()) {
             return height(bare);
         }
+        RaisedAxle weighed = new RaisedAxle(
+                raised.raised(),
+                raised.rise().si(),
+                raised.load().si(),
+                raised.wheelRadius().front().si(),
+                raised.wheelRadius().rear().si());
+        if (!(weighed.riseM() < weighed.maximumRiseM(wheelbaseM))) {
+            return null;
+        }
         Trace silent = Trace.withoutWorking();
         PointMass plan = weighing(bare).inPlan(wheelbaseM, null, silent);
-        return new RaisedAxle(
-                        raised.raised(),
-                        raised.rise().si(),
-                        raised.load().si(),
-                        raised.wheelRadius().front().si(),
-                        raised.wheelRadius().rear().si())
-                .heightM(plan.massKg() * Constants.STANDARD_GRAVITY, plan.xM(), wheelbaseM, silent);
+        return weighed.heightM(plan.massKg() * Constants.STANDARD_GRAVITY, plan.xM(), wheelbaseM, silent);
     }
 
     /** Axle loads as driven, N: {@code laden} if measured, else the bare vehicle with items and occupants; null when not known. */
