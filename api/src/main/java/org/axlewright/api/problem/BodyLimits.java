@@ -7,8 +7,10 @@ import jakarta.servlet.ServletInputStream;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletRequestWrapper;
 import jakarta.servlet.http.HttpServletResponse;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.time.Duration;
+import org.jspecify.annotations.Nullable;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpHeaders;
@@ -49,13 +51,31 @@ final class BodyLimits extends OncePerRequestFilter {
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         if (request.getContentLengthLong() > MAXIMUM_BYTES) {
-            response.setStatus(HttpStatus.CONTENT_TOO_LARGE.value());
-            response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
-            response.setHeader(HttpHeaders.CONNECTION, "close");
-            json.writeValue(response.getOutputStream(), tooLarge());
+            refuse(response, tooLarge());
             return;
         }
-        chain.doFilter(new LimitedRequest(request), response);
+        LimitedRequest limited = new LimitedRequest(request);
+        if (request.getHeader(HttpHeaders.TRANSFER_ENCODING) != null) {
+            // Its length is not told: taken in whole, so that too much is 413 whatever the reader would trip over
+            // first.
+            try {
+                limited.takeIn();
+            } catch (TooLarge tooMuch) {
+                refuse(response, tooLarge());
+                return;
+            } catch (TooSlow tooLate) {
+                refuse(response, tooSlow());
+                return;
+            }
+        }
+        chain.doFilter(limited, response);
+    }
+
+    private void refuse(HttpServletResponse response, Problem problem) throws IOException {
+        response.setStatus(problem.status());
+        response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
+        response.setHeader(HttpHeaders.CONNECTION, "close");
+        json.writeValue(response.getOutputStream(), problem);
     }
 
     static Problem tooLarge() {
@@ -80,9 +100,54 @@ final class BodyLimits extends OncePerRequestFilter {
             super(request);
         }
 
+        private @Nullable ServletInputStream stream;
+
+        void takeIn() throws IOException {
+            byte[] body = new LimitedStream(super.getInputStream()).readAllBytes();
+            stream = new TakenIn(new ByteArrayInputStream(body));
+        }
+
         @Override
         public ServletInputStream getInputStream() throws IOException {
-            return new LimitedStream(super.getInputStream());
+            if (stream == null) {
+                stream = new LimitedStream(super.getInputStream());
+            }
+            return stream;
+        }
+    }
+
+    /** A body that has been read already. */
+    private static final class TakenIn extends ServletInputStream {
+
+        private final ByteArrayInputStream body;
+
+        TakenIn(ByteArrayInputStream body) {
+            this.body = body;
+        }
+
+        @Override
+        public int read() {
+            return body.read();
+        }
+
+        @Override
+        public int read(byte[] buffer, int offset, int length) {
+            return body.read(buffer, offset, length);
+        }
+
+        @Override
+        public boolean isFinished() {
+            return body.available() == 0;
+        }
+
+        @Override
+        public boolean isReady() {
+            return true;
+        }
+
+        @Override
+        public void setReadListener(ReadListener listener) {
+            throw new UnsupportedOperationException("Bodies are read in the request's own thread");
         }
     }
 

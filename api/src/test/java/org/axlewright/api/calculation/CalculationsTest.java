@@ -35,8 +35,7 @@ class CalculationsTest {
     @Test
     void everyQuestionIsRegisteredOnce() {
         assertThat(CALCULATIONS.all().stream().map(Calculation::name))
-                .doesNotHaveDuplicates()
-                .contains("centre-of-gravity");
+                .containsExactly("centre-of-gravity", "lift-geometry", "pack-range", "charge-time", "conductor-size");
     }
 
     @Test
@@ -89,19 +88,16 @@ class CalculationsTest {
     }
 
     /** Values for pointers that no demo vehicle carries. */
-    private static final Map<String, String> SAMPLES = new TreeMap<>(
-            Map.ofEntries(
-                    Map.entry("/laden/mass", "{\"value\": 500, \"unit\": \"kg\"}"),
-                    Map.entry("/laden/position/x", "{\"value\": 0.9, \"unit\": \"m\"}"),
-                    Map.entry("/bare/position/x", "{\"value\": 0.9, \"unit\": \"m\"}"),
-                    Map.entry("/load/current", "{\"value\": 75, \"unit\": \"A\"}"),
-                    Map.entry("/load/power", "{\"value\": 2, \"unit\": \"kW\"}"),
-                    Map.entry("/circuits/0/voltage", "{\"value\": 48, \"unit\": \"V\"}"),
-                    Map.entry("/circuits/0/continuousCurrent", "{\"value\": 50, \"unit\": \"A\"}"),
-                    Map.entry(
-                            "/pack/capacityRows",
-                            "[{\"current\": {\"value\": 25, \"unit\": \"A\"}, \"time\": {\"value\": 447, \"unit\": \"min\"}},"
-                                    + " {\"current\": {\"value\": 75, \"unit\": \"A\"}, \"time\": {\"value\": 115, \"unit\": \"min\"}}]")));
+    private static final Map<String, String> SAMPLES = new TreeMap<>(Map.ofEntries(
+            Map.entry("/laden/mass", "{\"value\": 500, \"unit\": \"kg\"}"),
+            Map.entry("/laden/position/x", "{\"value\": 0.9, \"unit\": \"m\"}"),
+            Map.entry("/bare/position/x", "{\"value\": 0.9, \"unit\": \"m\"}"),
+            Map.entry("/load/current", "{\"value\": 75, \"unit\": \"A\"}"),
+            Map.entry("/load/power", "{\"value\": 2, \"unit\": \"kW\"}"),
+            Map.entry("/circuits/0/voltage", "{\"value\": 48, \"unit\": \"V\"}"),
+            Map.entry("/circuits/0/continuousCurrent", "{\"value\": 50, \"unit\": \"A\"}"),
+            Map.entry("/pack/capacityRows/0/current", "{\"value\": 25, \"unit\": \"A\"}"),
+            Map.entry("/pack/capacityRows/0/time", "{\"value\": 447, \"unit\": \"min\"}")));
 
     private static JsonNode sample(String pointer, List<JsonNode> vehicles) {
         String own = SAMPLES.get(pointer);
