@@ -4,6 +4,9 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.axlewright.api.calculation.Answer;
@@ -90,17 +93,38 @@ class ConsoleDemo {
             Answer<?> answer = calculations.ask(calculation, setup, new Asked(UnitSystem.US, false));
             JsonNode result = json.valueToTree(answer.result());
             PlainTable table = new PlainTable();
-            calculation.leads().forEach(lead -> table.add(lead, result.at(lead)));
+            addLeads(calculation.leads(), result, table);
             answer.findings().stream()
                     .findFirst()
                     .ifPresent(worst -> table.add(
                             worst.level().toString(),
-                            worst.message() + (worst.action() == null ? "" : " " + worst.action())));
+                            worst.message() + (worst.action() == null ? "" : ". " + worst.action())));
             return table.toString();
         } catch (Refused incomplete) {
             return "  needs "
                     + incomplete.faults().stream().map(Fault::pointer).collect(Collectors.joining(", "))
                     + System.lineSeparator();
+        }
+    }
+
+    /** In order; those of the first entry of a list are shown for every entry, entry by entry. */
+    private static void addLeads(List<String> leads, JsonNode result, PlainTable table) {
+        Set<String> shown = new HashSet<>();
+        for (String lead : leads) {
+            int place = lead.indexOf("/0/");
+            if (place < 0) {
+                table.add(lead, result.at(lead));
+            } else if (shown.add(lead.substring(0, place))) {
+                String list = lead.substring(0, place);
+                int number = 1;
+                for (JsonNode entry : result.at(list)) {
+                    table.add(entry.path("name").asString(list.substring(1) + " " + number++), "");
+                    leads.stream()
+                            .filter(other -> other.startsWith(list + "/0/"))
+                            .map(other -> other.substring(place + 2))
+                            .forEach(field -> table.add(field, entry.at(field)));
+                }
+            }
         }
     }
 }

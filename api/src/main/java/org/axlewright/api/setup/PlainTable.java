@@ -36,7 +36,7 @@ final class PlainTable {
     }
 
     private void line(String label, String text) {
-        lines.add(("  %-" + LABEL_WIDTH + "s%s").formatted(label, text));
+        lines.add(("  %-" + LABEL_WIDTH + "s%s").formatted(label, text).stripTrailing());
     }
 
     @Override
