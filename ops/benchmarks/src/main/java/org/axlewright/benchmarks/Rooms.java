@@ -39,8 +39,8 @@ public class Rooms {
     public boolean working;
 
     private final Setup setup = demo();
-    private final Calculations calculations = new Calculations(
-            new Form(Validation.buildDefaultValidatorFactory().getValidator()), "benchmark");
+    private final Calculations calculations =
+            new Calculations(new Form(Validation.buildDefaultValidatorFactory().getValidator()), "benchmark");
 
     private static Setup demo() {
         JsonMapper.Builder builder = JsonMapper.builder();
