@@ -78,7 +78,7 @@ function answered(question, resolve, answer) {
     if (notAnswered.length > 0) {
         blocks.push(el('h4', {}, 'Not answered'), el('ul', { class: 'missing' }, ...notAnswered.map(unanswered)));
     }
-    blocks.push(el('details', { class: 'all' }, el('summary', {}, 'All results'), ...whole(result, question.result, resolve)));
+    blocks.push(el('details', { class: 'all' }, el('summary', {}, 'All results'), ...whole(result, question.result, resolve, '', 'Results of ' + words(question.name).toLowerCase())));
     if (assumptions.length > 0) {
         blocks.push(el('details', { class: 'assumed', open: true }, el('summary', {}, 'Assumed (' + assumptions.length + ')'),
             el('ul', {}, ...assumptions.map(assumption))));
@@ -190,7 +190,8 @@ function whole(result, schema, resolve, pointer = '', title = 'Result') {
             const described = resolve(at.properties?.[name]);
             const named = [...label, label.length === 0 ? words(name) : words(name).toLowerCase()];
             if (Array.isArray(part) && part.some(isComposite)) {
-                lists.push(...list(part, resolve(described.items), resolve, where + '/' + name, named.join(', ')));
+                const heading = (pointer === '' ? '' : title + ', ') + named.join(', ');
+                lists.push(...list(part, resolve(described.items), resolve, where + '/' + name, heading));
             } else if (isComposite(part) && !Array.isArray(part)) {
                 gather(part, described, where + '/' + name, named);
             } else {

@@ -138,7 +138,7 @@ function showRefusals(replies, unread) {
             if (unread.some((fault) => fault.pointer.startsWith(error.pointer))) {
                 continue; // left out because it can't be read, so of course it is missing
             }
-            if (error.code === 'missing' && !/\/(value|unit|amount|currency)$/.test(error.pointer)) {
+            if (error.code === 'missing' && !/\/(value|unit|energyPrice\/amount|currency)$/.test(error.pointer)) {
                 needed.set(error.pointer, [...(needed.get(error.pointer) ?? []), words(contract.questions[at].name).toLowerCase()]);
             } else {
                 refused.set(error.pointer + error.code, error);

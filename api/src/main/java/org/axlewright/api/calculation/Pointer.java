@@ -6,8 +6,10 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.axlewright.api.section.Setup;
 import org.jspecify.annotations.Nullable;
 
@@ -26,6 +28,25 @@ public final class Pointer {
 
         record Place(int index) implements Step {}
     }
+
+    /** A component of a section. */
+    private record Part(Method accessor, Type type) {}
+
+    /** The components of a record by their JSON names; nothing of any other class. Reflection is slow, and asked for once. */
+    private static final ClassValue<Map<String, Part>> PARTS = new ClassValue<>() {
+        @Override
+        protected Map<String, Part> computeValue(Class<?> type) {
+            Map<String, Part> parts = new LinkedHashMap<>();
+            if (type.isRecord()) {
+                for (RecordComponent component : type.getRecordComponents()) {
+                    Method accessor = component.getAccessor();
+                    accessor.setAccessible(true);
+                    parts.put(jsonName(component), new Part(accessor, component.getGenericType()));
+                }
+            }
+            return Collections.unmodifiableMap(parts);
+        }
+    };
 
     private Pointer(String text, List<Step> steps) {
         this.text = text;
@@ -46,20 +67,14 @@ public final class Pointer {
                 type = list.getActualTypeArguments()[0];
                 continue;
             }
-            RecordComponent component = component((Class<?>) type, name, text);
-            Method accessor = component.getAccessor();
-            accessor.setAccessible(true);
-            steps.add(new Step.Component(accessor));
-            type = component.getGenericType();
+            Part part = PARTS.get((Class<?>) type).get(name);
+            if (part == null) {
+                throw new IllegalArgumentException("No section has " + text);
+            }
+            steps.add(new Step.Component(part.accessor()));
+            type = part.type();
         }
         return new Pointer(text, List.copyOf(steps));
-    }
-
-    private static RecordComponent component(Class<?> section, String name, String text) {
-        return Arrays.stream(section.isRecord() ? section.getRecordComponents() : new RecordComponent[0])
-                .filter(candidate -> jsonName(candidate).equals(name))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("No section has " + text));
     }
 
     /** The name in JSON: the component's own, unless Java reserves it. */
@@ -115,11 +130,8 @@ public final class Pointer {
             return list.isEmpty();
         }
         if (value instanceof Record && value.getClass().getPackage() == Setup.class.getPackage()) {
-            return Arrays.stream(value.getClass().getRecordComponents()).allMatch(component -> {
-                Method accessor = component.getAccessor();
-                accessor.setAccessible(true);
-                return isNothing(read(accessor, value));
-            });
+            return PARTS.get(value.getClass()).values().stream()
+                    .allMatch(part -> isNothing(read(part.accessor(), value)));
         }
         return false;
     }
