@@ -13,6 +13,7 @@ import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.BeanDescription;
 import tools.jackson.databind.DeserializationConfig;
 import tools.jackson.databind.DeserializationContext;
@@ -53,6 +54,10 @@ public class StrictJson {
         numbers.addSerializer(RatedHours.class, new HoursAsSent());
         numbers.setDeserializerModifier(new NoNulls());
         builder.enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
+                .enable(
+                        StreamWriteFeature
+                                .USE_FAST_DOUBLE_WRITER) // JDK 17 writes doubles slowly, and longer than need be
                 .changeDefaultNullHandling(nulls -> JsonSetter.Value.forContentNulls(Nulls.FAIL))
                 .withCoercionConfig(
                         LogicalType.Textual,

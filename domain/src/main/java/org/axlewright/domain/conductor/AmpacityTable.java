@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import org.axlewright.domain.cable.Conductor;
 import org.axlewright.domain.cable.ConductorSize;
 import org.axlewright.domain.cable.SizeSeries;
@@ -113,6 +112,9 @@ public enum AmpacityTable {
      */
     public record Row(ConductorSize size, double areaM2, List<Double> currentsA) {}
 
+    /** A factor from a voltage and a number of conductors on. */
+    private record Bundle(String table, double fromV, int fromConductors, Factor factor) {}
+
     AmpacityTable(String token, Source source) {
         this.token = token;
         this.source = source;
@@ -140,15 +142,23 @@ public enum AmpacityTable {
 
     /** The hottest column that is not hotter than a rating, degC; nothing below the coolest column. */
     public OptionalDouble columnC(double ratingC) {
-        return columns.stream()
-                .mapToDouble(Double::doubleValue)
-                .filter(column -> column <= ratingC)
-                .max();
+        OptionalDouble hottest = OptionalDouble.empty();
+        for (double column : columns) { // in rising order
+            if (column <= ratingC) {
+                hottest = OptionalDouble.of(column);
+            }
+        }
+        return hottest;
     }
 
     /** The row that holds for an area: the thickest that is not thicker; nothing below the thinnest row. */
     public Optional<Row> row(double areaM2) {
-        return rows.stream().filter(row -> row.areaM2() <= areaM2).reduce((thinner, thicker) -> thicker);
+        for (int i = rows.size() - 1; i >= 0; i--) { // thickest first
+            if (rows.get(i).areaM2() <= areaM2) {
+                return Optional.of(rows.get(i));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Allowed current of a row, A. */
@@ -176,14 +186,12 @@ public enum AmpacityTable {
      * @param voltageV of the circuit, nominal
      */
     public Factor bundle(int conductors, double voltageV) {
-        return IntStream.range(0, Files.BUNDLES.size())
-                .mapToObj(i -> Files.BUNDLES.get(Files.BUNDLES.size() - 1 - i))
-                .filter(row -> row[0].equals(token)
-                        && voltageV >= Double.parseDouble(row[1])
-                        && conductors >= Integer.parseInt(row[2]))
-                .map(row -> new Factor(Double.parseDouble(row[3]), BASE_C, Files.source(row[4], row[5])))
-                .findFirst()
-                .orElse(new Factor(1, BASE_C, NO_BUNDLE));
+        for (Bundle bundle : Files.BUNDLES) {
+            if (bundle.table().equals(token) && voltageV >= bundle.fromV() && conductors >= bundle.fromConductors()) {
+                return bundle.factor();
+            }
+        }
+        return new Factor(1, BASE_C, NO_BUNDLE);
     }
 
     @Override
@@ -196,8 +204,17 @@ public enum AmpacityTable {
         static final TableFile NEC_AMBIENT = TableFile.read("/conductor/nec-310-15-b-1.csv");
         static final List<String[]> ENGINE_SPACE =
                 TableFile.read("/conductor/engine-space.csv").rows();
-        static final List<String[]> BUNDLES =
-                TableFile.read("/conductor/bundles.csv").rows();
+        /** Most conductors first: the first that fits counts. */
+        static final List<Bundle> BUNDLES = bundles();
+
+        private static List<Bundle> bundles() {
+            List<Bundle> bundles = new ArrayList<>();
+            for (String[] row : TableFile.read("/conductor/bundles.csv").rows()) {
+                Factor factor = new Factor(Double.parseDouble(row[3]), BASE_C, source(row[4], row[5]));
+                bundles.add(0, new Bundle(row[0], Double.parseDouble(row[1]), Integer.parseInt(row[2]), factor));
+            }
+            return List.copyOf(bundles);
+        }
 
         static Source source(String standing, String citation) {
             return new Source(citation, Standing.valueOf(standing.toUpperCase(Locale.ROOT)));
