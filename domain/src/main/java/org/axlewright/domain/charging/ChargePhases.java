@@ -80,6 +80,9 @@ public record ChargePhases(double constantCurrentTimeS, double constantVoltageTi
             FROM,
             TO);
 
+    /** Fall of the current, as a share of its end, below which the taper is a straight line; a logarithm of less is rounding alone. */
+    private static final double LEAST_TAPER = 1e-6;
+
     /**
      * Divides a charge into its phases.
      *
@@ -117,7 +120,7 @@ public record ChargePhases(double constantCurrentTimeS, double constantVoltageTi
         if (to <= knee) {
             return new ChargePhases(constantCurrentS, 0);
         }
-        boolean tapers = currentA > endCurrentA;
+        boolean tapers = currentA > endCurrentA * (1 + LEAST_TAPER);
         double meanA = trace.note(
                 MEAN_CURRENT,
                 tapers ? (currentA - endCurrentA) / lnRatio(currentA, endCurrentA) : currentA,
