@@ -148,6 +148,74 @@ public final class MassSections {
                 Source.derived("sum of the masses"));
     }
 
+    /**
+     * The vehicle as driven and without its occupants, on its lift and tyres.
+     *
+     * @param occupied as driven: {@code laden} if measured, else derived
+     * @param empty without occupants; null when only {@code laden} is known
+     */
+    public record States(PointMass occupied, @Nullable PointMass empty) {}
+
+    /**
+     * Mass and centre of gravity in both states, for the questions that only use them; what is derived is listed as an assumption. Call
+     * when {@link #POSITION_IN_PLAN} and the wheelbase are met; y and z are null where they are not known.
+     */
+    public static States states(Setup setup, Resolution resolution) {
+        CentreOfGravity.Input input = resolve(setup, resolution, false);
+        CentreOfGravity.Result result = CentreOfGravity.of(input, Trace.withoutWorking());
+        PointMass occupied = result.occupied().whole();
+        Laden laden = input.laden();
+        if (laden == null || laden.massKg() == null) {
+            asDriven("mass-as-driven", "/laden/mass", new Measure(occupied.massKg(), MASS), resolution);
+        }
+        if (laden == null || laden.xM() == null) {
+            asDriven("position-as-driven", "/laden/position/x", new Measure(occupied.xM(), LENGTH), resolution);
+        }
+        if (occupied.zM() != null && (laden == null || laden.zM() == null)) {
+            asDriven("height-as-driven", "/laden/position/z", new Measure(occupied.zM(), LENGTH), resolution);
+        }
+        CentreOfGravity.State empty = result.empty();
+        return new States(occupied, empty == null ? null : empty.whole());
+    }
+
+    private static void asDriven(String code, String pointer, Measure value, Resolution resolution) {
+        resolution.assume(
+                code,
+                pointer,
+                value,
+                "bare vehicle with items and occupants, on its lift and tyres",
+                Source.derived("composite centre of gravity; centre-of-gravity shows the working"));
+    }
+
+    /** What lacks for the height of the centre of gravity as driven; empty when it is known. */
+    public static List<String> heightMissing(Setup setup) {
+        if (setup.laden() != null
+                && setup.laden().position() != null
+                && setup.laden().position().z() != null) {
+            return List.of();
+        }
+        List<String> missing = new ArrayList<>();
+        if (!DERIVABLE.missing(setup).isEmpty() || setup.bare() == null) {
+            return List.of("/laden/position/z");
+        }
+        if (height(setup.bare()) == null && !RAISED_AXLE.isIn(setup)) {
+            missing.add("/bare/height");
+        }
+        List<Item> items = setup.items() == null ? List.of() : setup.items();
+        for (int i = 0; i < items.size(); i++) {
+            if (Objects.requireNonNull(items.get(i).position()).z() == null) {
+                missing.add("/items/" + i + "/position/z");
+            }
+        }
+        List<Occupant> occupants = setup.occupants() == null ? List.of() : setup.occupants();
+        for (int i = 0; i < occupants.size(); i++) {
+            if (Objects.requireNonNull(occupants.get(i).position()).z() == null) {
+                missing.add("/occupants/" + i + "/position/z");
+            }
+        }
+        return missing;
+    }
+
     /** Loads of the two axles, N, standing level. */
     public record AxleLoads(double frontN, double rearN) {}
 

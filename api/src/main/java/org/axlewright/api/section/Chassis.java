@@ -2,7 +2,10 @@ package org.axlewright.api.section;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
 import org.axlewright.domain.axles.AxleSet;
+import org.axlewright.domain.axles.WheelPlan;
 import org.axlewright.domain.quantity.Length;
 import org.axlewright.domain.quantity.Load;
 import org.jspecify.annotations.Nullable;
@@ -41,6 +44,28 @@ public record Chassis(
         @Nullable
         Length turningRadius,
 
+        @Schema(description = "How the wheels stand; `four-wheels` when left out.") @Nullable
+        WheelPlan wheelPlan,
+
+        @Schema(
+                description =
+                        "What wheels and spacers changed since the tracks were measured. Leave it out when the tracks were measured as they are now.")
+        @Valid
+        @Nullable
+        WheelChanges wheelChanges,
+
+        @Schema(description = "Seats, the driver's included.") @Min(1) @Max(50) @Nullable
+        Integer seats,
+
+        @Schema(description = "Largest length over all (ISO 612).") @Within(min = 0.5, max = 15, unit = "m") @Nullable
+        Length length,
+
+        @Schema(description = "Largest width over all (ISO 612).") @Within(min = 0.3, max = 4, unit = "m") @Nullable
+        Length width,
+
+        @Schema(description = "Largest height over all (ISO 612).") @Within(min = 0.3, max = 5, unit = "m") @Nullable
+        Length height,
+
         @Schema(description = "The axles that drive.") @Nullable
         AxleSet driven,
 
@@ -49,6 +74,44 @@ public record Chassis(
 
         @Schema(description = "The maker's ratings; nobody else can raise them.") @Valid @Nullable
         Ratings ratings) {
+
+    /** What changed under the vehicle since its tracks were measured. */
+    @Schema(description = "What wheels and spacers changed since the tracks were measured, axle by axle.")
+    public record WheelChanges(
+            @Schema(description = "Front axle.") @Valid @Nullable
+            WheelChange front,
+
+            @Schema(description = "Rear axle.") @Valid @Nullable
+            WheelChange rear) {}
+
+    /** What changed at the two wheels of one axle. A spacer is told per wheel or per axle, never both. */
+    @Schema(
+            description =
+                    "What changed at the two wheels of one axle. A spacer is told as its thickness at each wheel or as what both add to the track, never both.")
+    public record WheelChange(
+            @Schema(description = "Thickness of the spacer at each wheel; the track grows by twice as much.")
+            @Within(min = 0, max = 0.5, unit = "m")
+            @Nullable
+            Length spacerPerWheel,
+
+            @Schema(description = "What the two spacers add to the track, in place of `spacerPerWheel`.")
+            @Within(min = 0, max = 1, unit = "m")
+            @Nullable
+            Length spacerPerAxle,
+
+            @Schema(
+                    description =
+                            "How much farther out the centre plane of each rim lies than that of the former wheel: the former offset less the new one. Negative inward. The track grows by twice as much.")
+            @Within(min = -0.3, max = 0.3, unit = "m")
+            @Nullable
+            Length wheelOutward,
+
+            @Schema(
+                    description =
+                            "How far the whole axle stands to the right of the centre plane; negative to the left.")
+            @Within(min = -0.5, max = 0.5, unit = "m")
+            @Nullable
+            Length axleToRight) {}
 
     /** A corner of the underside ahead of or behind the wheels. */
     @Schema(description = "A corner of the underside, measured with the vehicle standing as found, before `lift`.")

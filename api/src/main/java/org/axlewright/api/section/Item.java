@@ -22,6 +22,12 @@ public record Item(
         @Nullable
         Boolean removed,
 
+        @Schema(
+                description =
+                        "True for a load that is on board on some trips and not on others: crates in a rack. It counts as on board; questions that ask for every filling leave it off too. False when left out.")
+        @Nullable
+        Boolean cargo,
+
         @Schema(description = "Opaque text of the sender, such as a part number; echoed in results and findings.")
         @Size(max = 200)
         @Nullable

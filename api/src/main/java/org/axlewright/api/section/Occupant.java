@@ -3,7 +3,9 @@ package org.axlewright.api.section;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.Size;
+import org.axlewright.domain.quantity.Length;
 import org.axlewright.domain.quantity.Mass;
+import org.axlewright.domain.stability.Facing;
 import org.jspecify.annotations.Nullable;
 
 /** A person on board. */
@@ -23,6 +25,20 @@ public record Occupant(
         @Valid
         @Nullable
         Position position,
+
+        @Schema(description = "Which way the seat faces; `forward` when left out.") @Nullable
+        Facing facing,
+
+        @Schema(description = "Whether a belt is fitted and worn.") @Nullable
+        Boolean belt,
+
+        @Schema(description = "Height of the side restraint above the seat cushion.")
+        @Within(min = 0, max = 1.5, unit = "m")
+        @Nullable
+        Length restraintHeight,
+
+        @Schema(description = "True for the driver; the first occupant when nobody is marked.") @Nullable
+        Boolean driver,
 
         @Schema(description = "Opaque text of the sender; echoed in results and findings.") @Size(max = 200) @Nullable
         String reference) {}

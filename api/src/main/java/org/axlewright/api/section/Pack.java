@@ -85,6 +85,9 @@ public record Pack(
         @Nullable
         Temperature temperature,
 
+        @Schema(description = "State of charge now, 0 empty to 1 full.") @DecimalMin("0") @DecimalMax("1") @Nullable
+        Double stateOfCharge,
+
         @Schema(description = "Limits of the battery management or of the maker.") @Valid @Nullable
         Limits limits) {
 

@@ -2,7 +2,13 @@ package org.axlewright.api.section;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
 import org.axlewright.domain.quantity.Length;
+import org.axlewright.domain.quantity.Mass;
+import org.axlewright.domain.quantity.RollGradient;
 import org.axlewright.domain.quantity.SpringRate;
 import org.jspecify.annotations.Nullable;
 
@@ -12,7 +18,23 @@ public record Suspension(
         @Schema(description = "Front axle.") @Valid @Nullable
         AxleSuspension front,
 
-        @Schema(description = "Rear axle.") @Valid @Nullable AxleSuspension rear) {
+        @Schema(description = "Rear axle.") @Valid @Nullable AxleSuspension rear,
+
+        @Schema(description = "How the body rolls in a turn.") @Valid @Nullable
+        Roll roll) {
+
+    /** How the body rolls in a turn. */
+    @Schema(description = "How the body rolls on its springs in a turn.")
+    public record Roll(
+            @Schema(description = "Roll gradient: angle of roll for each g of lateral acceleration.")
+            @Within(min = 0, max = 30, unit = "deg/g")
+            @Nullable
+            RollGradient gradient,
+
+            @Schema(description = "Height of the roll axis above the ground at the centre of gravity.")
+            @Within(min = -0.5, max = 2, unit = "m")
+            @Nullable
+            Length axisHeight) {}
 
     /** Suspension of one axle, right-hand side. */
     @Schema(
@@ -40,7 +62,52 @@ public record Suspension(
             @Schema(description = "Wheel travel left before the bump stop.")
             @Within(min = 0, max = 1, unit = "m")
             @Nullable
-            Length freeTravel) {}
+            Length freeTravel,
+
+            @Schema(description = "Springs on this axle, both sides together; 2 when left out.")
+            @Min(1)
+            @Max(8)
+            @Nullable
+            Integer springs,
+
+            @Schema(
+                    description =
+                            "Travel of the spring for each travel of the wheel; 1 when left out, as for a leaf spring on the axle.")
+            @DecimalMin("0.05")
+            @DecimalMax("3")
+            @Nullable
+            Double motionRatio,
+
+            @Schema(
+                    description =
+                            "One measurement in place of `springRate`: how far a known mass pressed the axle down.")
+            @Valid
+            @Nullable
+            MeasuredSquat measured,
+
+            @Schema(description = "Rate of one tyre.") @Within(min = 1, max = 5000, unit = "N/mm") @Nullable
+            SpringRate tyreRate,
+
+            @Schema(description = "Mass of wheels, axle and half the links: what the springs don't carry.")
+            @Within(min = 0, max = 1000, unit = "kg")
+            @Nullable
+            Mass unsprungMass) {}
+
+    /** A known mass and how far it pressed one end of the vehicle down. */
+    @Schema(description = "A known mass set down on the vehicle, and how far the frame came down over the axle.")
+    public record MeasuredSquat(
+            @Schema(description = "The mass.") @Within(min = 1, max = 2000, unit = "kg") @Nullable
+            Mass mass,
+
+            @Schema(description = "Where its centre lay, behind the front axle; straight over this axle when left out.")
+            @Within(min = -3, max = 10, unit = "m")
+            @Nullable
+            Length x,
+
+            @Schema(description = "How far the frame came down over this axle, tyres included.")
+            @Within(min = 0.0005, max = 0.5, unit = "m")
+            @Nullable
+            Length drop) {}
 
     /** A point in front view. */
     @Schema(description = "A point in front view: y outward from the centre plane, z up from the ground.")
