@@ -72,12 +72,12 @@ function properties(schema, resolve) {
 function field(name, raw, resolve) {
     const schema = resolve(raw);
     const alternatives = (schema.oneOf ?? schema.anyOf ?? []).map(resolve);
-    const described = { name, description: schema.description ?? '', range: range(schema) };
+    const counted = [schema, ...alternatives].find((/** @type {Schema} */ one) => one.type === 'number' || one.type === 'integer');
+    const described = { name, description: schema.description ?? '', range: range(counted ?? schema) };
     const quantity = [schema, ...alternatives].find(isQuantity);
     if (quantity) {
         const units = resolve(quantity.properties.unit).enum;
-        const plain = alternatives.some((/** @type {Schema} */ one) => one.type === 'number' || one.type === 'integer');
-        return { ...described, kind: 'quantity', units, plain };
+        return { ...described, kind: 'quantity', units, plain: Boolean(counted) };
     }
     if (schema.properties?.amount && schema.properties?.currency) {
         return { ...described, kind: 'money' };
@@ -94,7 +94,7 @@ function field(name, raw, resolve) {
     if (schema.type === 'boolean') {
         return { ...described, kind: 'flag' };
     }
-    if (schema.type === 'number' || schema.type === 'integer') {
+    if (counted) {
         return { ...described, kind: 'number' };
     }
     return { ...described, kind: 'text', long: schema.maxLength > 1000 };

@@ -8,6 +8,8 @@ import io.swagger.v3.core.util.Json;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.media.JsonSchema;
 import io.swagger.v3.oas.models.media.Schema;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.Arrays;
@@ -18,6 +20,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import org.axlewright.api.section.RatedHours;
+import org.axlewright.api.section.Ratio;
 import org.axlewright.api.section.Setup;
 import org.axlewright.api.section.Within;
 import org.axlewright.domain.quantity.Money;
@@ -65,6 +68,7 @@ final class Schemas implements ModelConverter, OpenApiCustomizer {
             }
         });
         document.getComponents().getSchemas().remove(RatedHours.class.getSimpleName()); // told as a number or a Time
+        document.getComponents().getSchemas().remove(Ratio.class.getSimpleName()); // told as a number or tooth counts
     }
 
     private static void complete(Schema<?> schema, Class<?> type) {
@@ -84,6 +88,9 @@ final class Schemas implements ModelConverter, OpenApiCustomizer {
             }
             if (component.getType() == RatedHours.class) {
                 schema.getProperties().put(name, hoursOrTime(property));
+            }
+            if (component.getType() == Ratio.class) {
+                schema.getProperties().put(name, numberOrTeeth(property, component));
             }
             tellRange(property(schema, name), component.getAccessor().getAnnotation(Within.class));
         }
@@ -137,6 +144,22 @@ final class Schemas implements ModelConverter, OpenApiCustomizer {
         JsonSchema either = new JsonSchema();
         either.setDescription(property.getDescription());
         either.setOneOf(List.of(number, new JsonSchema().$ref("#/components/schemas/Time")));
+        return either;
+    }
+
+    private static Schema<?> numberOrTeeth(Schema<?> property, RecordComponent component) {
+        JsonSchema number = new JsonSchema();
+        number.addType("number");
+        number.setMinimum(new BigDecimal(
+                component.getAccessor().getAnnotation(DecimalMin.class).value()));
+        number.setMaximum(new BigDecimal(
+                component.getAccessor().getAnnotation(DecimalMax.class).value()));
+        JsonSchema teeth = new JsonSchema();
+        teeth.addType("string");
+        teeth.setPattern("^\\s*\\d{1,4}(\\.\\d{1,4})?\\s*[:/]\\s*\\d{1,4}(\\.\\d{1,4})?\\s*$");
+        JsonSchema either = new JsonSchema();
+        either.setDescription(property.getDescription());
+        either.setOneOf(List.of(number, teeth));
         return either;
     }
 

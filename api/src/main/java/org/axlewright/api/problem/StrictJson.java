@@ -3,6 +3,8 @@ package org.axlewright.api.problem;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import org.axlewright.api.section.RatedHours;
+import org.axlewright.api.section.Ratio;
+import org.axlewright.domain.check.Unreadable;
 import org.axlewright.domain.quantity.Time;
 import org.axlewright.domain.quantity.TimeUnit;
 import org.jspecify.annotations.Nullable;
@@ -52,6 +54,7 @@ public class StrictJson {
         numbers.addDeserializer(Integer.class, new WholeNumber());
         numbers.addDeserializer(RatedHours.class, new HoursOrTime());
         numbers.addSerializer(RatedHours.class, new HoursAsSent());
+        numbers.addDeserializer(Ratio.class, new NumberOrTeeth());
         numbers.setDeserializerModifier(new NoNulls());
         builder.enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                 .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
@@ -161,6 +164,30 @@ public class StrictJson {
                 return new RatedHours(context.readValue(parser, Time.class), false);
             }
             return new RatedHours(new Time(context.readValue(parser, Double.class), TimeUnit.HOUR), true);
+        }
+    }
+
+    /** A plain number, or two tooth counts in a text; a number in a text is neither. */
+    private static final class NumberOrTeeth extends StdDeserializer<Ratio> {
+
+        NumberOrTeeth() {
+            super(Ratio.class);
+        }
+
+        @Override
+        public Ratio deserialize(JsonParser parser, DeserializationContext context) {
+            JsonToken token = parser.currentToken();
+            if (token.isNumeric() && Double.isFinite(parser.getDoubleValue())) {
+                return new Ratio(parser.getDoubleValue(), null);
+            }
+            if (token == JsonToken.VALUE_STRING) {
+                try {
+                    return Ratio.ofTeeth(parser.getString());
+                } catch (Unreadable neither) {
+                    return (Ratio) context.handleUnexpectedToken(getValueType(context), parser);
+                }
+            }
+            return (Ratio) context.handleUnexpectedToken(getValueType(context), parser);
         }
     }
 

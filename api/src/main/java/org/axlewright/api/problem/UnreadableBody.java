@@ -2,6 +2,7 @@ package org.axlewright.api.problem;
 
 import java.util.Arrays;
 import java.util.stream.Collectors;
+import org.axlewright.api.section.Ratio;
 import org.axlewright.domain.quantity.Unit;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
@@ -85,6 +86,9 @@ final class UnreadableBody {
         }
         if (type == Double.class || type == double.class) {
             return "a finite number, without quotes";
+        }
+        if (type == Ratio.class) {
+            return "a finite number, without quotes, or two tooth counts such as \"14:60\"";
         }
         if (type == Boolean.class) {
             return "true or false";

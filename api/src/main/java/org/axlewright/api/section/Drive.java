@@ -27,11 +27,13 @@ public record Drive(
         @Schema(description = "The motor's data plate.") @Valid @Nullable
         Motor motor,
 
-        @Schema(description = "Overall reduction: turns of the motor for one turn of the wheel.")
+        @Schema(
+                description =
+                        "Overall reduction, turns of the motor for one turn of the wheel: a number such as 12.44, or tooth counts as text such as `14:60`, either way round.")
         @DecimalMin("0.1")
         @DecimalMax("200")
         @Nullable
-        Double ratio,
+        Ratio ratio,
 
         @Schema(description = "Efficiency of the reduction between motor shaft and wheel, 0 to 1.")
         @DecimalMin("0.3")
@@ -233,8 +235,11 @@ public record Drive(
     /** The drive before a change. */
     @Schema(description = "The drive before the change; what is left out did not change.")
     public record FormerDrive(
-            @Schema(description = "Overall reduction.") @DecimalMin("0.1") @DecimalMax("200") @Nullable
-            Double ratio,
+            @Schema(description = "Overall reduction: a number, or tooth counts as text.")
+            @DecimalMin("0.1")
+            @DecimalMax("200")
+            @Nullable
+            Ratio ratio,
 
             @Schema(description = "Pack voltage, nominal.") @Within(min = 6, max = 1000, unit = "V") @Nullable
             Voltage voltage,
