@@ -58,6 +58,18 @@ public final class PackSections {
                         "one-string", "/pack/strings", 1, "one string unless more are sent", Source.COMMON_PRACTICE);
     }
 
+    /** Share of the rated capacity that is left. */
+    public static double health(Pack pack, Resolution resolution) {
+        return pack.health() != null
+                ? pack.health()
+                : resolution.assume(
+                        "pack-as-new",
+                        "/pack/health",
+                        Measure.number(1),
+                        "a pack that gives its rated capacity; makers count 0.8 as the end of life",
+                        Source.COMMON_PRACTICE);
+    }
+
     /** What one string gives. Call when {@link #CAPACITY} is met and the chemistry is there. */
     public static DischargeCapacity string(Pack pack, Resolution resolution) {
         Chemistry chemistry = Objects.requireNonNull(pack.chemistry(), "chemistry");

@@ -10,6 +10,7 @@ import org.axlewright.domain.charging.ChargeTime;
 import org.axlewright.domain.charging.ChargeTime.Charge;
 import org.axlewright.domain.charging.ChargeTime.Draw;
 import org.axlewright.domain.charging.Cord;
+import org.axlewright.domain.charging.Equalising;
 import org.axlewright.domain.charging.Ventilation;
 import org.axlewright.domain.quantity.Current;
 import org.axlewright.domain.quantity.UnitSystem;
@@ -65,7 +66,24 @@ public final class ChargeTimeCalculation implements Calculation<ChargeTime.Input
         Current supplyLimit = current(result.supplyLimitA(), units);
         if (charge == null) {
             return new ChargeTimeResult(
-                    null, null, null, null, null, null, supplyLimit, null, null, null, null, null, null, null, null);
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    supplyLimit,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null);
         }
         Draw draw = charge.draw();
         Cord.Loss loss = draw == null ? null : draw.cordLoss();
@@ -85,9 +103,32 @@ public final class ChargeTimeCalculation implements Calculation<ChargeTime.Input
                 loss == null ? null : units.voltage(loss.dropV()),
                 loss == null ? null : (Double) loss.dropShare(),
                 loss == null ? null : units.power(loss.heatW()),
-                air == null
-                        ? null
-                        : new ChargeTimeResult.Air(units.volumeFlow(air.airFlowM3PerS()), units.area(air.openingM2())));
+                air == null ? null : air(air, units),
+                charge.endVoltageV() == null ? null : units.voltage(charge.endVoltageV()),
+                charge.balance() == null ? null : balance(charge.balance(), units),
+                charge.equalising() == null ? null : equalised(charge.equalising(), units));
+    }
+
+    private static ChargeTimeResult.Air air(Ventilation air, UnitSystem units) {
+        return new ChargeTimeResult.Air(units.volumeFlow(air.airFlowM3PerS()), units.area(air.openingM2()));
+    }
+
+    private static ChargeTimeResult.EnergyBalance balance(ChargeTime.Balance balance, UnitSystem units) {
+        return new ChargeTimeResult.EnergyBalance(
+                units.energy(balance.storedJ()),
+                units.energy(balance.packLossJ()),
+                units.energy(balance.chargerLossJ()),
+                units.energy(balance.cordLossJ()));
+    }
+
+    private static ChargeTimeResult.Equalised equalised(Equalising equalising, UnitSystem units) {
+        return new ChargeTimeResult.Equalised(
+                units.time(equalising.timeS()),
+                units.voltage(equalising.voltageV()),
+                units.charge(equalising.chargeC()),
+                units.energy(equalising.mainsEnergyJ()),
+                units.mass(equalising.waterKg()),
+                air(equalising.ventilation(), units));
     }
 
     private static @Nullable Current current(@Nullable Double amperes, UnitSystem units) {

@@ -3,8 +3,10 @@ package org.axlewright.api.charging;
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.axlewright.domain.charging.LimitedBy;
 import org.axlewright.domain.quantity.Area;
+import org.axlewright.domain.quantity.Charge;
 import org.axlewright.domain.quantity.Current;
 import org.axlewright.domain.quantity.Energy;
+import org.axlewright.domain.quantity.Mass;
 import org.axlewright.domain.quantity.Money;
 import org.axlewright.domain.quantity.Power;
 import org.axlewright.domain.quantity.Time;
@@ -68,7 +70,49 @@ public record ChargeTimeResult(
         Power cordHeat,
 
         @Schema(description = "Air for the hydrogen of lead-acid; absent for lithium.") @Nullable
-        Air ventilation) {
+        Air ventilation,
+
+        @Schema(
+                description =
+                        "Voltage of the pack at the end of the first phase, at its temperature, V: lead-acid wants less when warm.")
+        @Nullable
+        Voltage endVoltage,
+
+        @Schema(description = "Where `mainsEnergy` goes; the parts add up to it.") @Nullable
+        EnergyBalance energy,
+
+        @Schema(description = "The equalising charge after it; flooded lead-acid only.") @Nullable
+        Equalised equalising) {
+
+    /** Where the energy from the mains goes. */
+    @Schema(name = "ChargeEnergy", description = "Where the energy from the mains goes, Wh; the parts add up.")
+    public record EnergyBalance(
+            @Schema(description = "Stored: what comes out again at the nominal voltage.")
+            Energy stored,
+
+            @Schema(description = "Lost in the cells.") Energy packLoss,
+
+            @Schema(description = "Lost in the charger.") Energy chargerLoss,
+
+            @Schema(description = "Lost in the cord.") Energy cordLoss) {}
+
+    /** An equalising charge. */
+    @Schema(description = "An equalising charge: time, voltage, what it draws, and the water it splits.")
+    public record Equalised(
+            @Schema(description = "How long, h.") Time time,
+
+            @Schema(description = "Voltage of the pack meanwhile, V.")
+            Voltage voltage,
+
+            @Schema(description = "Charge put through, Ah.") Charge charge,
+
+            @Schema(description = "Energy at the charger's input, Wh; not in `mainsEnergy`.")
+            Energy mainsEnergy,
+
+            @Schema(description = "Water split into gas, all cells, kg or lb.")
+            Mass water,
+
+            @Schema(description = "Air it needs meanwhile.") Air ventilation) {}
 
     /** Air that a room needs while lead-acid is charged in it. */
     @Schema(name = "ChargeVentilation", description = "Air that a room needs while lead-acid is charged in it.")

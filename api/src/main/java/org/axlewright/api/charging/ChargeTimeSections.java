@@ -25,6 +25,7 @@ import org.axlewright.domain.charging.ChargeTime.Plate;
 import org.axlewright.domain.charging.ChargeTime.Window;
 import org.axlewright.domain.charging.ChargerType;
 import org.axlewright.domain.charging.Cord;
+import org.axlewright.domain.charging.Equalising;
 import org.axlewright.domain.charging.Mains;
 import org.axlewright.domain.charging.OutletRating;
 import org.axlewright.domain.pack.Chemistry;
@@ -53,7 +54,9 @@ final class ChargeTimeSections {
         boolean atMains = pack.cells() != null && mains != null && mains.voltageV() != null;
         Plate charger = charger(Objects.requireNonNull(setup.charger(), "charger"), pack, atMains, resolution);
         Window window = window(setup.charge(), pack.chemistry(), resolution);
-        ChargeTime.Input input = new ChargeTime.Input(pack, charger, window, mains, setup.energyPrice());
+        ChargeTime.Input input = new ChargeTime.Input(
+                pack, charger, window, mains, setup.energyPrice(), equalising(setup.charge(), pack, resolution));
+        resolution.refuseIfFaulty();
         if (input.possible()) {
             notAnswered(setup, input, resolution);
         } else {
@@ -76,6 +79,7 @@ final class ChargeTimeSections {
         return new PackOnCharge(
                 chemistry,
                 stringCapacityC(pack) * PackSections.strings(pack, resolution),
+                PackSections.health(pack, resolution),
                 PackSections.cellsInSeries(pack),
                 limitA,
                 temperatureC);
@@ -173,6 +177,27 @@ final class ChargeTimeSections {
         return new Window(from, to, factor, phaseS);
     }
 
+    private static Equalising.@Nullable Plan equalising(
+            @Nullable ChargeWindow sent, PackOnCharge pack, Resolution resolution) {
+        if (sent == null || sent.equalising() == null) {
+            return null;
+        }
+        ChargeWindow.Equalising wanted = sent.equalising();
+        if (wanted.time() == null) {
+            resolution.missing("/charge/equalising/time");
+            return null;
+        }
+        double currentA = wanted.current() != null
+                ? wanted.current().si()
+                : resolution.assume(
+                        "equalising-current",
+                        "/charge/equalising/current",
+                        new Measure(Equalising.usualA(pack), CURRENT),
+                        "usual for the capacity",
+                        Equalising.USUAL_RATE.source());
+        return new Equalising.Plan(wanted.time().si(), currentA);
+    }
+
     private static Mains mains(Supply supply, Resolution resolution) {
         OutletRating outlet = supply.outlet() == null ? null : OutletRating.of(supply.outlet());
         Double voltageV = si(supply.voltage());
@@ -225,8 +250,8 @@ final class ChargeTimeSections {
                     "the hottest an unmarked cord may run, so the drop errs to the high side",
                     Cord.UNMARKED_RATING);
         }
-        Cord cord =
-                Cord.of(ConductorSize.parse(sent.size()), temperatureC, lengthM).orElse(null);
+        Cord cord = Cord.of(ConductorSize.parse(sent.size()), temperatureC, lengthM, Boolean.TRUE.equals(sent.wound()))
+                .orElse(null);
         if (cord == null) {
             resolution.refuse(new Fault(
                     "/supply/cord/size",
@@ -256,6 +281,11 @@ final class ChargeTimeSections {
         leave("/supplyLimit", supply, resolution);
         leave("/mainsPower", drawn, resolution);
         leave("/mainsEnergy", cells, resolution);
+        leave("/energy", cells, resolution);
+        leave("/endVoltage", cells, resolution);
+        if (input.equalising() != null) {
+            leave("/equalising", cells, resolution);
+        }
         leave("/cost", cost, resolution);
         List<String> cord = new ArrayList<>(drawn);
         if (mains == null || mains.cord() == null) {
@@ -300,7 +330,9 @@ final class ChargeTimeSections {
                 "/cordDrop",
                 "/cordDropShare",
                 "/cordHeat",
-                "/ventilation")) {
+                "/ventilation",
+                "/endVoltage",
+                "/energy")) {
             leave(result, causes, resolution);
         }
         if (input.mains() == null || !input.mains().known()) {

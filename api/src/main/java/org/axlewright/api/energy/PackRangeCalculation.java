@@ -10,6 +10,8 @@ import org.axlewright.api.calculation.PackSections;
 import org.axlewright.api.calculation.Resolution;
 import org.axlewright.api.energy.PackRangeResult.EnergySplit;
 import org.axlewright.api.energy.PackRangeResult.LegResult;
+import org.axlewright.api.energy.PackRangeResult.Life;
+import org.axlewright.api.energy.PackRangeResult.LifePoint;
 import org.axlewright.api.energy.PackRangeResult.RangeBand;
 import org.axlewright.api.section.Setup;
 import org.axlewright.domain.energy.LegDemand;
@@ -99,7 +101,18 @@ public final class PackRangeCalculation implements Calculation<PackRange.Input, 
                 shown(result.peakVoltageV(), units::voltage),
                 result.peakLeg() == null ? null : "/route/" + result.peakLeg(),
                 units.charge(result.deliveredChargeC()),
-                legs);
+                legs,
+                new Life(
+                        lifePoint(result.life().whenNew(), units),
+                        lifePoint(result.life().endOfLife(), units)));
+    }
+
+    private static LifePoint lifePoint(PackRange.LifePoint point, UnitSystem units) {
+        return new LifePoint(
+                point.health(),
+                shown(point.usableEnergyJ(), units::energy),
+                shown(point.rangeM(), units::distance),
+                shown(point.runtimeS(), units::time));
     }
 
     private static LegResult leg(int index, LegDemand demand, UnitSystem units) {

@@ -81,7 +81,34 @@ public record PackRangeResult(
         Charge deliveredCharge,
 
         @Schema(description = "Leg by leg, in the order sent; empty without a route.")
-        List<LegResult> legs) {
+        List<LegResult> legs,
+
+        @Schema(description = "The same load on the pack when new and at the end of its life, after the reserve.")
+        Life life) {
+
+    /** Both ends of the pack's life. */
+    @Schema(name = "PackLife", description = "The same load on the pack when new and at the end of its life.")
+    public record Life(
+            @Schema(description = "With its rated capacity.")
+            LifePoint whenNew,
+
+            @Schema(description = "With 0.8 of it, where makers count a pack as spent.")
+            LifePoint endOfLife) {}
+
+    /** The pack at one point of its life. */
+    @Schema(name = "PackLifePoint", description = "The pack at one point of its life.")
+    public record LifePoint(
+            @Schema(description = "Share of the rated capacity that is left, 0 to 1.")
+            double health,
+
+            @Schema(description = "Usable energy at the terminals, Wh.") @Nullable
+            Energy usableEnergy,
+
+            @Schema(description = "Distance on the route repeated, km or mi.") @Nullable
+            Distance range,
+
+            @Schema(description = "Running time, h.") @Nullable
+            Time runtime) {}
 
     /** Both ends of the range. */
     @Schema(description = "Both ends of the range, km or mi; an end is left out when there is none.")

@@ -117,6 +117,7 @@ final class PackRangeSections {
                 cells,
                 strings,
                 PackSections.string(pack, resolution),
+                PackSections.health(pack, resolution),
                 usableShare,
                 reserveShare,
                 resistanceOhm(pack, cells, strings),

@@ -88,6 +88,14 @@ public record Pack(
         @Schema(description = "State of charge now, 0 empty to 1 full.") @DecimalMin("0") @DecimalMax("1") @Nullable
         Double stateOfCharge,
 
+        @Schema(
+                description =
+                        "Share of the rated capacity that is left, 0 to 1: 1 when new, 0.8 at the end of life as makers count it; 1 when left out.")
+        @DecimalMin("0.1")
+        @DecimalMax("1.1")
+        @Nullable
+        Double health,
+
         @Schema(description = "Limits of the battery management or of the maker.") @Valid @Nullable
         Limits limits) {
 

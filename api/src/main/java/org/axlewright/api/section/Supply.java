@@ -60,5 +60,8 @@ public record Supply(
                             "Temperature of its conductors; 60 degC, the rating of an unmarked cord, when left out.")
             @Within(min = -40, max = 105, unit = "degC")
             @Nullable
-            Temperature temperature) {}
+            Temperature temperature,
+
+            @Schema(description = "True when it stays wound on its reel or in a coil; false when left out.") @Nullable
+            Boolean wound) {}
 }

@@ -45,6 +45,8 @@ final class ChargeFindings {
 
     private static final double NEARLY_FLAT = 0.10;
 
+    private static final double EXTRA_LOW_V = 60;
+
     private static final Source CONTINUOUS_LOAD =
             Source.regulation("NEC 210.21(B)(2) and 210.20(A): continuous load, three hours or more");
     private static final Source CORD_AMPACITY = Source.regulation("NEC 400.5(A): ampacity of flexible cords");
@@ -95,6 +97,7 @@ final class ChargeFindings {
             duration(charge, trace);
             start(input, trace);
             ventilation(input, charge, trace);
+            equalising(input, charge, trace);
             if (charge.draw() != null && input.mains() != null) {
                 draw(input, input.mains(), outletA, charge.draw(), trace);
             }
@@ -327,6 +330,44 @@ final class ChargeFindings {
         }
     }
 
+    private static void equalising(Input input, Charge charge, Trace trace) {
+        if (input.equalising() != null && input.pack().chemistry() != Chemistry.FLOODED) {
+            trace.find(Finding.of(
+                            "never-equalise",
+                            Level.DANGER,
+                            "Never equalise " + input.pack().chemistry()
+                                    + ": sealed cells dry out and lithium cells are overcharged; nothing is reckoned for it",
+                            Source.memory("battery makers' manuals: only flooded cells are equalised"))
+                    .at("/charge/equalising")
+                    .action("Leave equalising out and set the charger to the profile of this chemistry"));
+        }
+        Equalising equalising = charge.equalising();
+        if (equalising == null) {
+            return;
+        }
+        trace.find(
+                Finding.of(
+                                "equalising-gasses",
+                                Level.WARNING,
+                                "All of an equalising charge turns water into explosive gas: the room needs {limit} of air, more than a plain charge",
+                                Source.published("ZVEI leaflet 14 (2017)"))
+                        .at("/charge/equalising")
+                        .limit(new Measure(equalising.ventilation().airFlowM3PerS(), VOLUME_FLOW))
+                        .action(
+                                "Equalise outdoors or with doors open, watch the acid temperature, and top up with water afterwards"));
+        if (equalising.voltageV() > EXTRA_LOW_V) {
+            trace.find(Finding.of(
+                            "equalising-above-60-v",
+                            Level.CAUTION,
+                            "While equalising the pack stands at {actual}, above {limit}: controller, converter and lamps must be off or bear it",
+                            Source.weak("60 V DC: IEC 60364-4-41 and ISO 6469-3 as quoted"))
+                    .at("/charge/equalising")
+                    .actual(new Measure(equalising.voltageV(), VOLTAGE))
+                    .limit(new Measure(EXTRA_LOW_V, VOLTAGE))
+                    .action("Disconnect what is not made for that voltage"));
+        }
+    }
+
     private static void draw(Input input, Mains mains, double outletA, Draw draw, Trace trace) {
         String cause = input.charger().maximumInputA() == null ? "/charger" : "/charger/maximumInput";
         if (draw.wantedA() > outletA) {
@@ -343,6 +384,16 @@ final class ChargeFindings {
         Cord cord = mains.cord();
         if (cord == null) {
             return;
+        }
+        if (cord.wound()) {
+            trace.find(Finding.of(
+                            "cord-wound",
+                            Level.WARNING,
+                            "A cord that stays on its reel can't cool: it is reckoned with {limit} for hours",
+                            Cord.WOUND)
+                    .at("/supply/cord/wound")
+                    .limit(new Measure(cord.ampacity().value(), CURRENT))
+                    .action("Unwind the cord fully and lay it open"));
         }
         if (draw.wantedA() > cord.ampacity().value()) {
             trace.find(Finding.of(

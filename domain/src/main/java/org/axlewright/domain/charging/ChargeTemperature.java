@@ -35,6 +35,28 @@ public final class ChargeTemperature {
         return FREEZING_POINT.value(stateOfCharge);
     }
 
+    /** What lead-acid makers ask of a charger for each kelvin above 25 degC, V per cell. From memory: −3 to −5 mV/K. */
+    static final double COMPENSATION_V_PER_K = -0.004;
+
+    /** Range in which makers give the compensation, degC. From memory. */
+    static final double COMPENSATED_FROM = -20;
+
+    static final double COMPENSATED_TO = 50;
+
+    private static final double RATED_C = 25;
+
+    /** Whether the charge voltage at this temperature, degC, is known. */
+    static boolean compensated(Chemistry chemistry, double temperatureC) {
+        return !chemistry.isLeadAcid() || (temperatureC >= COMPENSATED_FROM && temperatureC <= COMPENSATED_TO);
+    }
+
+    /** What the temperature, degC, adds to the charge voltage, V per cell; 0 for lithium, and outside the range of the rule. */
+    static double compensationV(Chemistry chemistry, double temperatureC) {
+        return chemistry.isLeadAcid() && compensated(chemistry, temperatureC)
+                ? COMPENSATION_V_PER_K * (temperatureC - RATED_C)
+                : 0;
+    }
+
     /**
      * Whether charging would do harm at this temperature: lithium below freezing, lead-acid that may be frozen. No time is given for a
      * charge that must not start.

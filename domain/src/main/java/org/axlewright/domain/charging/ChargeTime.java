@@ -6,6 +6,7 @@ import static org.axlewright.domain.quantity.Dimension.ENERGY;
 import static org.axlewright.domain.quantity.Dimension.NONE;
 import static org.axlewright.domain.quantity.Dimension.POWER;
 import static org.axlewright.domain.quantity.Dimension.RESISTANCE;
+import static org.axlewright.domain.quantity.Dimension.TEMPERATURE;
 import static org.axlewright.domain.quantity.Dimension.TIME;
 import static org.axlewright.domain.quantity.Dimension.VOLTAGE;
 
@@ -146,6 +147,45 @@ public final class ChargeTime {
             Source.derived("price times energy"),
             new Symbol("k", NONE),
             new Symbol("E", ENERGY));
+    private static final Step PRESENT_CAPACITY = Step.of(
+            "C",
+            "capacity of all strings that is left",
+            "C = h·C_r",
+            CHARGE,
+            Source.derived("definition of the health of a pack"),
+            new Symbol("h", NONE),
+            new Symbol("C_r", CHARGE));
+    private static final Step END_VOLTAGE = Step.of(
+            "U_e",
+            "voltage of the pack at the end of the constant-current phase, at its temperature",
+            "U_e = n·[u_full + k·(T − 25 °C)], k −4 mV/K per cell of lead-acid and 0 of lithium",
+            VOLTAGE,
+            Source.memory("temperature compensation of lead-acid, −3 to −5 mV/K per cell; none for lithium"),
+            new Symbol("n", NONE),
+            new Symbol("u_full", VOLTAGE),
+            new Symbol("T", TEMPERATURE));
+    private static final Step INTO_PACK = Step.of(
+            "E_p",
+            "energy into the pack",
+            "E_p = (s_1 − s_0)·C·F·U_p",
+            ENERGY,
+            Source.derived("charge times mean voltage"),
+            new Symbol("s_1", NONE),
+            new Symbol("s_0", NONE),
+            new Symbol("C", CHARGE),
+            new Symbol("F", NONE),
+            PACK_VOLTAGE);
+    private static final Step STORED = Step.of(
+            "E_s",
+            "energy stored, at the nominal voltage",
+            "E_s = (s_1 − s_0)·C·n·u_n",
+            ENERGY,
+            Source.derived("charge that comes out again times nominal voltage"),
+            new Symbol("s_1", NONE),
+            new Symbol("s_0", NONE),
+            new Symbol("C", CHARGE),
+            new Symbol("n", NONE),
+            new Symbol("u_n", VOLTAGE));
     private static final Step END_CURRENT = Step.of(
             "I_e",
             "current at which the pack counts as full",
@@ -168,20 +208,23 @@ public final class ChargeTime {
     /**
      * The pack.
      *
-     * @param capacityC rated capacity of all strings together, C
+     * @param ratedC rated capacity of all strings together, C
+     * @param health share of it that is left, above 0
      * @param cells cells in series; null when not known
      * @param limitA largest charging current of battery management or maker, A; null when not known
      * @param temperatureC of the cells, degC
      */
     public record PackOnCharge(
             Chemistry chemistry,
-            double capacityC,
+            double ratedC,
+            double health,
             @Nullable Integer cells,
             @Nullable Double limitA,
             double temperatureC) {
 
         public PackOnCharge {
-            Check.positive(capacityC, "capacity");
+            Check.positive(ratedC, "capacity");
+            Check.positive(health, "health");
             Check.finite(temperatureC, "temperature");
             if (cells != null) {
                 Check.positive(cells, "cells in series");
@@ -189,6 +232,11 @@ public final class ChargeTime {
             if (limitA != null) {
                 Check.positive(limitA, "charge limit");
             }
+        }
+
+        /** What is left of the capacity of all strings together, C. */
+        double capacityC() {
+            return ratedC * health;
         }
     }
 
@@ -244,13 +292,15 @@ public final class ChargeTime {
      * Everything that is known.
      *
      * @param pricePerKwh of energy from the mains
+     * @param equalising asked for after the charge; null for none. Only flooded lead-acid gets one
      */
     public record Input(
             PackOnCharge pack,
             Plate charger,
             Window window,
             @Nullable Mains mains,
-            @Nullable Money pricePerKwh) {
+            @Nullable Money pricePerKwh,
+            Equalising.@Nullable Plan equalising) {
 
         public Input {
             if (charger.currentA() == null && pack.cells() == null) {
@@ -279,6 +329,9 @@ public final class ChargeTime {
      * @param cost of that energy; null without its price
      * @param draw at the mains; null without cells and mains voltage
      * @param ventilation of lead-acid; null for lithium and without the cells
+     * @param endVoltageV of the pack at its temperature, V; null without the cells and outside {@link ChargeTemperature#compensated}
+     * @param balance where the energy goes; null without the cells
+     * @param equalising after it; null for none and without the cells
      */
     public record Charge(
             ChargePhases time,
@@ -287,7 +340,20 @@ public final class ChargeTime {
             @Nullable Double energyJ,
             @Nullable Money cost,
             @Nullable Draw draw,
-            @Nullable Ventilation ventilation) {}
+            @Nullable Ventilation ventilation,
+            @Nullable Double endVoltageV,
+            @Nullable Balance balance,
+            @Nullable Equalising equalising) {}
+
+    /**
+     * Where the energy from the mains goes, J; the parts add up to it.
+     *
+     * @param storedJ what comes out again at the nominal voltage
+     * @param packLossJ lost in the cells
+     * @param chargerLossJ lost in the charger
+     * @param cordLossJ lost in the cord
+     */
+    public record Balance(double storedJ, double packLossJ, double chargerLossJ, double cordLossJ) {}
 
     /**
      * What the charge draws from the mains.
@@ -329,6 +395,7 @@ public final class ChargeTime {
         Window window = input.window();
         ChargeProfile profile = ChargeProfile.of(pack.chemistry());
         Double packVoltageV = pack.cells() == null ? null : (Double) packVoltage(pack.cells(), profile, trace);
+        trace.note(PRESENT_CAPACITY, pack.capacityC(), pack.health(), pack.ratedC());
 
         double packA = Objects.requireNonNullElse(pack.limitA(), Double.POSITIVE_INFINITY);
         double currentA = packA;
@@ -380,7 +447,14 @@ public final class ChargeTime {
                 ? null
                 : Ventilation.of(pack.cells(), pack.capacityC(), gassing, trace);
         Money cost = energyJ == null || input.pricePerKwh() == null ? null : cost(energyJ, input.pricePerKwh(), trace);
-        return new Charge(phases, currentA, limitedBy, energyJ, cost, draw, ventilation);
+        Double endVoltageV = pack.cells() == null ? null : endVoltageV(pack, pack.cells(), trace);
+        Balance balance = packVoltageV == null || energyJ == null ? null : balance(input, packVoltageV, energyJ, trace);
+        Equalising equalising =
+                pack.cells() == null || input.equalising() == null || pack.chemistry() != Chemistry.FLOODED
+                        ? null
+                        : Equalising.of(input.equalising(), pack.cells(), charger.efficiency(), trace);
+        return new Charge(
+                phases, currentA, limitedBy, energyJ, cost, draw, ventilation, endVoltageV, balance, equalising);
     }
 
     private static void noteChargingCurrent(double currentA, List<String> symbols, List<Double> limitsA, Trace trace) {
@@ -427,6 +501,35 @@ public final class ChargeTime {
                 packVoltageV,
                 efficiency,
                 lost);
+    }
+
+    private static @Nullable Double endVoltageV(PackOnCharge pack, int cells, Trace trace) {
+        if (!ChargeTemperature.compensated(pack.chemistry(), pack.temperatureC())) {
+            return null;
+        }
+        double fullV = CellData.of(pack.chemistry()).fullV().value();
+        double cellV = fullV + ChargeTemperature.compensationV(pack.chemistry(), pack.temperatureC());
+        return trace.note(END_VOLTAGE, cells * cellV, cells, fullV, pack.temperatureC());
+    }
+
+    private static Balance balance(Input input, double packVoltageV, double energyJ, Trace trace) {
+        Window window = input.window();
+        double capacityC = input.pack().capacityC();
+        double nominalV = CellData.of(input.pack().chemistry()).nominalV().value();
+        int cells = Objects.requireNonNull(input.pack().cells());
+        double share = window.to() - window.from();
+        double intoPackJ = trace.note(
+                INTO_PACK,
+                share * capacityC * window.factor() * packVoltageV,
+                window.to(),
+                window.from(),
+                capacityC,
+                window.factor(),
+                packVoltageV);
+        double storedJ = trace.note(
+                STORED, share * capacityC * cells * nominalV, window.to(), window.from(), capacityC, cells, nominalV);
+        double intoChargerJ = intoPackJ / input.charger().efficiency();
+        return new Balance(storedJ, intoPackJ - storedJ, intoChargerJ - intoPackJ, energyJ - intoChargerJ);
     }
 
     /** In decimal, to the sixteen digits that a binary double holds; a cent is never lost and nothing is rounded to cents. */
@@ -509,7 +612,9 @@ public final class ChargeTime {
                     voltageV,
                     cordOhm);
             double endV = Objects.requireNonNull(input.pack().cells())
-                    * CellData.of(input.pack().chemistry()).fullV().value();
+                    * (CellData.of(input.pack().chemistry()).fullV().value()
+                            + ChargeTemperature.compensationV(
+                                    input.pack().chemistry(), input.pack().temperatureC()));
             double peakA = trace.note(
                     PEAK_AT_MAINS,
                     heldByMains ? limitA : Math.min(limitA, currentA(endPowerW(packA, endV))),

@@ -25,16 +25,22 @@ import org.jspecify.annotations.Nullable;
  *
  * @param temperatureC of its conductors, degC
  * @param lengthM length one way, m, the current goes out and back; null when only the size is known
- * @param ampacity current it carries for hours, unwound, A
+ * @param ampacity current it carries for hours as it lies, A
+ * @param wound whether it stays on its reel
  */
 public record Cord(
-        Conductor conductor, double temperatureC, @Nullable Double lengthM, Datum ampacity) {
+        Conductor conductor, double temperatureC, @Nullable Double lengthM, Datum ampacity, boolean wound) {
 
     /** Temperature that the conductors of a cord without a mark may reach, degC. */
     public static final double UNMARKED_RATING_C = 60;
 
     public static final Source UNMARKED_RATING =
             Source.published("trade magazine, code question column: cords are 60 degC unless marked");
+
+    /** Share of its rating that a cord wound on a reel carries. */
+    static final double WOUND_SHARE = 500.0 / 2300;
+
+    static final Source WOUND = Source.weak("marking of one cord reel: 500 W wound, 2300 W unwound");
 
     private static final Source OHM = Source.derived("Ohm's law over both conductors");
 
@@ -68,11 +74,21 @@ public record Cord(
         Check.positive(ampacity.value(), "ampacity of the cord");
     }
 
-    /** A cord of the table of flexible cords; nothing when the table has no size as thin. */
-    public static Optional<Cord> of(ConductorSize size, double temperatureC, @Nullable Double lengthM) {
+    /**
+     * A cord of the table of flexible cords; nothing when the table has no size as thin.
+     *
+     * @param wound whether it stays on its reel, where it can't cool
+     */
+    public static Optional<Cord> of(ConductorSize size, double temperatureC, @Nullable Double lengthM, boolean wound) {
         return CordAmpacity.of(size)
-                .map(row ->
-                        new Cord(Conductor.of(size), temperatureC, lengthM, new Datum(row.currentA(), row.source())));
+                .map(row -> new Cord(
+                        Conductor.of(size),
+                        temperatureC,
+                        lengthM,
+                        wound
+                                ? new Datum(row.currentA() * WOUND_SHARE, WOUND)
+                                : new Datum(row.currentA(), row.source()),
+                        wound));
     }
 
     /** Resistance out and back, ohm; 0 when the length is not known. */

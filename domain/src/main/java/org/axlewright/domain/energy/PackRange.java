@@ -13,6 +13,7 @@ import static org.axlewright.domain.quantity.Dimension.VOLTAGE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import org.axlewright.domain.check.Check;
 import org.axlewright.domain.check.InvalidInput;
 import org.axlewright.domain.pack.Chemistry;
@@ -80,14 +81,24 @@ public final class PackRange {
     private static final Step DELIVERED = Step.of(
             "Q",
             "charge the pack delivers until the usable share is spent",
-            "Q = CI·p·fT·u·(1 - s)",
+            "Q = CI·p·fT·h·u·(1 - s)",
             Dimension.CHARGE,
             PACK_ENERGY,
             new Symbol("CI", Dimension.CHARGE),
             STRINGS,
             new Symbol("fT", NONE),
+            new Symbol("h", NONE),
             new Symbol("u", NONE),
             new Symbol("s", NONE));
+    private static final Step CHARGE_AT_HEALTH = Step.of(
+            "Qh",
+            "charge the pack delivers at another point of its life",
+            "Qh = Q·h1/h",
+            Dimension.CHARGE,
+            Source.published("cell makers' data sheets count cycles down to 80 % of the rated capacity"),
+            Q,
+            new Symbol("h1", NONE),
+            new Symbol("h", NONE));
     private static final Step USABLE_UNDER_LOAD =
             Step.of("Eu", "usable energy at the terminals", "Eu = Q·P/I", ENERGY, PACK_ENERGY, Q, P, I);
     private static final Step USABLE_AT_REST =
@@ -162,6 +173,7 @@ public final class PackRange {
      * @param cellsInSeries null when not known: no voltage and no energy then
      * @param strings in parallel
      * @param string what one string gives at a constant current
+     * @param health share of the rated capacity that is left, above 0
      * @param usableShare share of the capacity that is used, 0 to 1
      * @param reserveShare share of that kept back, 0 to less than 1
      * @param resistanceOhm of the whole pack; null when not known
@@ -173,6 +185,7 @@ public final class PackRange {
             @Nullable Integer cellsInSeries,
             int strings,
             DischargeCapacity string,
+            double health,
             double usableShare,
             double reserveShare,
             @Nullable Double resistanceOhm,
@@ -182,6 +195,7 @@ public final class PackRange {
 
         public Pack {
             Check.within(strings, 1, Integer.MAX_VALUE, "strings");
+            Check.positive(health, "health");
             Check.within(usableShare, 0, 1, "usableShare");
             Check.within(reserveShare, 0, 1, "reserveShare");
             Check.finite(temperatureC, "temperatureC");
@@ -267,6 +281,7 @@ public final class PackRange {
      * @param peakLeg index of the leg with the greatest steady power, or null
      * @param rangeLeastM range when everything assumed is at its hard end
      * @param rangeMostM range when everything assumed is at its easy end
+     * @param life the same pack new and at the end of its life
      */
     public record Result(
             @Nullable PackVoltages voltages,
@@ -285,7 +300,25 @@ public final class PackRange {
             @Nullable Double rangeLeastM,
             @Nullable Double rangeMostM,
             @Nullable Double runtimeS,
-            List<LegDemand> legs) {}
+            List<LegDemand> legs,
+            Life life) {}
+
+    /**
+     * The same load on the pack at one point of its life, after the reserve; null where it can't be given.
+     *
+     * @param health share of the rated capacity that is left
+     */
+    public record LifePoint(
+            double health,
+            @Nullable Double usableEnergyJ,
+            @Nullable Double rangeM,
+            @Nullable Double runtimeS) {}
+
+    /** Both ends of the pack's life. */
+    public record Life(LifePoint whenNew, LifePoint endOfLife) {}
+
+    /** Share of the rated capacity at which makers count a pack as spent. */
+    public static final double END_OF_LIFE = 0.8;
 
     public static Result of(Input input, Trace trace) {
         Pack pack = input.pack();
@@ -318,12 +351,13 @@ public final class PackRange {
     private static Result unloaded(
             Pack pack, @Nullable PackVoltages voltages, @Nullable Double nominalJ, List<LegDemand> legs, Trace trace) {
         double chargeC = deliveredC(pack, 0, trace);
+        Double usableJ = voltages == null
+                ? null
+                : trace.note(USABLE_AT_REST, chargeC * voltages.nominalV(), chargeC, voltages.nominalV());
         return new Result(
                 voltages,
                 nominalJ,
-                voltages == null
-                        ? null
-                        : trace.note(USABLE_AT_REST, chargeC * voltages.nominalV(), chargeC, voltages.nominalV()),
+                usableJ,
                 chargeC,
                 null,
                 null,
@@ -337,7 +371,8 @@ public final class PackRange {
                 null,
                 null,
                 null,
-                legs);
+                legs,
+                life(pack, chargeC, usableJ, null, trace));
     }
 
     private static Result atPower(
@@ -394,7 +429,13 @@ public final class PackRange {
                 null,
                 null,
                 trace.note(RUNTIME, chargeC / currentA, chargeC, currentA),
-                List.of());
+                List.of(),
+                life(
+                        pack,
+                        chargeC,
+                        powerW == null ? null : (Double) (chargeC * powerW / currentA),
+                        atHealth -> new LifeReach(null, atHealth / currentA),
+                        trace));
     }
 
     private static Result onRoute(
@@ -444,7 +485,16 @@ public final class PackRange {
                 band == null ? null : silentRangeM(pack, emfV, band.hardVehicle(), band.hardLegs()),
                 band == null ? null : silentRangeM(pack, emfV, band.easyVehicle(), band.easyLegs()),
                 runtimeS,
-                lap.legs());
+                lap.legs(),
+                life(
+                        pack,
+                        chargeC,
+                        usableJ,
+                        atHealth -> {
+                            Reach far = lap.reach(atHealth);
+                            return far == null ? null : new LifeReach(far.distanceM(), far.timeS());
+                        },
+                        trace));
     }
 
     /** Range of the same pack on another set of values; null when it has none. */
@@ -466,12 +516,50 @@ public final class PackRange {
         double temperature = TemperatureFactor.of(pack.chemistry(), pack.temperatureC(), fullDischargeS, trace);
         return trace.note(
                 DELIVERED,
-                capacityC * pack.strings() * temperature * pack.usableShare() * (1 - pack.reserveShare()),
+                capacityC
+                        * pack.strings()
+                        * temperature
+                        * pack.health()
+                        * pack.usableShare()
+                        * (1 - pack.reserveShare()),
                 capacityC,
                 pack.strings(),
                 temperature,
+                pack.health(),
                 pack.usableShare(),
                 pack.reserveShare());
+    }
+
+    /** How far and how long a charge carries; the distance is null at a constant load. */
+    private record LifeReach(@Nullable Double distanceM, double timeS) {}
+
+    /** The same load on the pack when new and at the end of its life; the charge goes with the health. */
+    private static Life life(
+            Pack pack,
+            double chargeC,
+            @Nullable Double usableJ,
+            @Nullable DoubleFunction<@Nullable LifeReach> reach,
+            Trace trace) {
+        return new Life(
+                lifePoint(1, pack, chargeC, usableJ, reach, trace.of("new")),
+                lifePoint(END_OF_LIFE, pack, chargeC, usableJ, reach, trace.of("end-of-life")));
+    }
+
+    private static LifePoint lifePoint(
+            double health,
+            Pack pack,
+            double chargeC,
+            @Nullable Double usableJ,
+            @Nullable DoubleFunction<@Nullable LifeReach> reach,
+            Trace trace) {
+        double atHealthC =
+                trace.note(CHARGE_AT_HEALTH, chargeC * health / pack.health(), chargeC, health, pack.health());
+        LifeReach far = reach == null ? null : reach.apply(atHealthC);
+        return new LifePoint(
+                health,
+                usableJ == null ? null : (Double) (usableJ * health / pack.health()),
+                far == null ? null : far.distanceM(),
+                far == null ? null : (Double) far.timeS());
     }
 
     private static double dischargeRate(Pack pack, double currentA, Trace trace) {

@@ -19,7 +19,7 @@ final class ChargeCases {
     private ChargeCases() {}
 
     static PackOnCharge pack(Chemistry chemistry, double capacityAh, Integer cells) {
-        return new PackOnCharge(chemistry, ChargeUnit.AMPERE_HOUR.toSi(capacityAh), cells, null, 25);
+        return new PackOnCharge(chemistry, ChargeUnit.AMPERE_HOUR.toSi(capacityAh), 1, cells, null, 25);
     }
 
     static Plate current(double currentA) {
@@ -42,7 +42,7 @@ final class ChargeCases {
 
     static Input input(Chemistry chemistry, double capacityAh, Integer cells, double from, double to, double currentA) {
         return new Input(
-                pack(chemistry, capacityAh, cells), current(currentA), window(chemistry, from, to), null, null);
+                pack(chemistry, capacityAh, cells), current(currentA), window(chemistry, from, to), null, null, null);
     }
 
     /** A cord of any resistance. */
@@ -50,7 +50,7 @@ final class ChargeCases {
         Source made = Source.derived("made for the test");
         ConductorSize size = new ConductorSize(SizeSeries.AWG, "14");
         return new Cord(
-                new Conductor(size, 2e-6, resistanceOhmPerM, 20, made), 20, lengthM, new Datum(ampacityA, made));
+                new Conductor(size, 2e-6, resistanceOhmPerM, 20, made), 20, lengthM, new Datum(ampacityA, made), false);
     }
 
     static double hours(double seconds) {

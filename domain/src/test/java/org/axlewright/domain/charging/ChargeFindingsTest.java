@@ -71,9 +71,10 @@ class ChargeFindingsTest {
     @Test
     void ofEqualLimitsThePackIsNamedFirst() {
         Input input = new Input(
-                new PackOnCharge(Chemistry.LFP, ChargeUnit.AMPERE_HOUR.toSi(105), 16, 18.0, 25),
+                new PackOnCharge(Chemistry.LFP, ChargeUnit.AMPERE_HOUR.toSi(105), 1, 16, 18.0, 25),
                 ChargeCases.current(18),
                 window(Chemistry.LFP, 0, 1),
+                null,
                 null,
                 null);
         assertThat(charge(input).limitedBy()).isEqualTo(LimitedBy.PACK);
@@ -86,6 +87,7 @@ class ChargeFindingsTest {
                 new Plate(ChargerType.SWITCH_MODE, null, 1088.0, 0.92, 0.98, null),
                 window(Chemistry.LFP, 0, 1),
                 null,
+                null,
                 null);
         assertThat(charge(input).packCurrentA()).isEqualTo(20);
     }
@@ -97,7 +99,8 @@ class ChargeFindingsTest {
                 new Plate(ChargerType.SWITCH_MODE, 20.0, null, 0.85, 0.98, null),
                 window(Chemistry.LFP, 0, 1),
                 null,
-                new Money("0.25", "EUR"));
+                new Money("0.25", "EUR"),
+                null);
         Charge charge = charge(input);
         // 100 Ah at 54.4 V are 5.44 kWh, over 0.85 are 6.4 kWh
         assertThat(Objects.requireNonNull(charge.cost()).currency()).isEqualTo("EUR");
@@ -126,6 +129,7 @@ class ChargeFindingsTest {
                 ChargeCases.current(currentA),
                 window(Chemistry.LFP, 0.2, 1),
                 mains,
+                null,
                 null);
         Result result = ChargeTime.of(input, trace);
         assertThat(result.charge()).isNotNull();

@@ -70,10 +70,11 @@ class ChargeTimeInvariantsTest {
         Cord cord = ChargeCases.cord(0.01, lengthM, 13);
         Mains plug = outlet(outlet);
         Input input = new Input(
-                new ChargeTime.PackOnCharge(Chemistry.LFP, ChargeUnit.AMPERE_HOUR.toSi(100), cells, packA, 25),
+                new ChargeTime.PackOnCharge(Chemistry.LFP, ChargeUnit.AMPERE_HOUR.toSi(100), 1, cells, packA, 25),
                 new Plate(ChargerType.SWITCH_MODE, chargerA, null, 0.92, 0.98, inputA),
                 window(Chemistry.LFP, 0.2, 1),
                 new Mains(plug.outlet(), plug.voltageV(), null, null, 0, cord),
+                null,
                 null);
         Result result = ChargeTime.of(input, Trace.withoutWorking());
         Charge charge = Objects.requireNonNull(result.charge());
@@ -107,6 +108,7 @@ class ChargeTimeInvariantsTest {
                 new Plate(ChargerType.SWITCH_MODE, chargerA, null, efficiency, powerFactor, null),
                 window(Chemistry.LFP, 0.2, 1),
                 new Mains(OutletRating.of(Outlet.NEMA_5_20), 120.0, null, null, 0, cord),
+                null,
                 null);
         Charge charge = Objects.requireNonNull(
                 ChargeTime.of(input, Trace.withoutWorking()).charge());
@@ -118,6 +120,12 @@ class ChargeTimeInvariantsTest {
         double lostW = Objects.requireNonNull(draw.cordLoss()).dropV() * draw.currentA() * powerFactor;
         assertThat(draw.powerW()).isCloseTo(atChargerW + lostW, within(1e-9 * draw.powerW()));
         double energyJ = Objects.requireNonNull(charge.energyJ());
+        ChargeTime.Balance balance = Objects.requireNonNull(charge.balance());
+        assertThat(balance.storedJ() + balance.packLossJ() + balance.chargerLossJ() + balance.cordLossJ())
+                .isCloseTo(energyJ, within(1e-9 * energyJ));
+        assertThat(balance.packLossJ()).isPositive();
+        assertThat(balance.chargerLossJ()).isNotNegative();
+        assertThat(balance.cordLossJ()).isNotNegative();
         double bulkShare = (0.95 - 0.2) / 0.8;
         assertThat(energyJ * bulkShare)
                 .isCloseTo(draw.powerW() * charge.time().constantCurrentTimeS(), within(1e-9 * energyJ));
@@ -150,6 +158,7 @@ class ChargeTimeInvariantsTest {
                 new Plate(ChargerType.LINE_FREQUENCY, currentA, powerW, 0.1, 0.1, null),
                 window(chemistry, 0, 1),
                 new Mains(OutletRating.of(Outlet.NEMA_14_50), 90.0, 200.0, 1.0, 0, cord),
+                null,
                 null);
         Charge charge =
                 Objects.requireNonNull(ChargeTime.of(input, Trace.withWorking()).charge());

@@ -48,6 +48,7 @@ class ChargeTimePublishedTest {
                 ChargeCases.current(one.in("i")),
                 new Window(0, 1, factor, TimeUnit.HOUR.toSi(one.in("t_absorption"))),
                 null,
+                null,
                 null);
         Charge charge = charge(input);
         one.check("t_bulk", hours(charge.time().constantCurrentTimeS()));
@@ -95,6 +96,7 @@ class ChargeTimePublishedTest {
                 new Plate(ChargerType.SWITCH_MODE, chargerA, null, one.in("eta"), one.in("pf"), null),
                 window(Chemistry.LFP, one.in("from"), one.in("to")),
                 outlet(outlet),
+                null,
                 null);
     }
 
@@ -136,6 +138,7 @@ class ChargeTimePublishedTest {
                 new Plate(ChargerType.SWITCH_MODE, 500.0, null, 0.92, 1, null),
                 window(Chemistry.LFP, 0, 1),
                 mains,
+                null,
                 null);
         Result result = ChargeTime.of(input, Trace.withoutWorking());
         one.check("i_max", Objects.requireNonNull(result.supplyLimitA()));
@@ -150,6 +153,7 @@ class ChargeTimePublishedTest {
                     new Plate(ChargerType.SWITCH_MODE, 25.0, null, 0.92, 0.98, one.in("i_charger")),
                     window(Chemistry.LFP, 0, 1),
                     outlet(Outlet.NEMA_5_15),
+                    null,
                     null);
             Trace trace = Trace.withoutWorking();
             Result result = ChargeTime.of(input, trace);
@@ -165,9 +169,9 @@ class ChargeTimePublishedTest {
     void lithiumBelowFreezingIsGivenNoTime() {
         for (Case one : PublishedChecks.read(CHECKS, "refuse: LFP charge below freezing")) {
             PackOnCharge cold =
-                    new PackOnCharge(Chemistry.LFP, ChargeUnit.AMPERE_HOUR.toSi(105), 16, null, one.in("t"));
+                    new PackOnCharge(Chemistry.LFP, ChargeUnit.AMPERE_HOUR.toSi(105), 1, 16, null, one.in("t"));
             Input input = new Input(
-                    cold, ChargeCases.current(25), window(Chemistry.LFP, 0, 1), outlet(Outlet.NEMA_5_15), null);
+                    cold, ChargeCases.current(25), window(Chemistry.LFP, 0, 1), outlet(Outlet.NEMA_5_15), null, null);
             Trace trace = Trace.withoutWorking();
             Result result = ChargeTime.of(input, trace);
             assertThat(one.outText("accept")).isEqualTo("false");
@@ -187,13 +191,14 @@ class ChargeTimePublishedTest {
     @MethodSource("cordPowers")
     void aCordHoldsThePowerBack(Case one) {
         ConductorSize size = ConductorSize.parse(one.inText("awg") + " AWG");
-        Cord cord = Cord.of(size, Cord.UNMARKED_RATING_C, null).orElseThrow();
+        Cord cord = Cord.of(size, Cord.UNMARKED_RATING_C, null, false).orElseThrow();
         assertThat(cord.ampacity().value()).isEqualTo(one.in("i"));
         Input input = new Input(
                 pack(Chemistry.LFP, 105, 16),
                 new Plate(ChargerType.SWITCH_MODE, 500.0, null, 0.92, 1, null),
                 window(Chemistry.LFP, 0, 1),
                 new Mains(OutletRating.of(Outlet.NEMA_TT_30), one.in("v"), null, null, 0, cord),
+                null,
                 null);
         Charge charge = charge(input);
         one.check("p", Objects.requireNonNull(charge.draw()).powerW());

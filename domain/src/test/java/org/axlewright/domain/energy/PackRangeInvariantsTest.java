@@ -2,6 +2,7 @@ package org.axlewright.domain.energy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +38,7 @@ class PackRangeInvariantsTest {
                 16,
                 strings,
                 DischargeCapacity.rated(3600 * ampereHours, 3 * 3600, 1),
+                1,
                 0.8,
                 0.1,
                 ohm,
@@ -51,6 +53,7 @@ class PackRangeInvariantsTest {
                 24,
                 1,
                 DischargeCapacity.rated(225 * 3600, 20 * 3600, 1.25),
+                1,
                 0.5,
                 0,
                 ohm,
@@ -256,6 +259,35 @@ class PackRangeInvariantsTest {
         assertThat(trace.findings()).extracting(Finding::code).contains("power-beyond-pack");
     }
 
+    @Property(seed = "20261125", tries = 200)
+    void whatIsLeftOfThePackCarriesAsFarAsItsShareSays(
+            @ForAll @DoubleRange(min = 0.5, max = 1) double health,
+            @ForAll @DoubleRange(min = 20, max = 300) double ampereHours) {
+        Pack whole = lithium(ampereHours, null, 1);
+        Pack aged = new Pack(
+                whole.chemistry(),
+                whole.cellsInSeries(),
+                whole.strings(),
+                whole.string(),
+                health,
+                whole.usableShare(),
+                whole.reserveShare(),
+                null,
+                false,
+                25,
+                NO_LIMITS);
+        Route route = route(CART, leg(3000, 0, 5, 2, 30), leg(400, 6, 4, 0, 0));
+        Result asNew = ask(whole, route);
+        Result now = ask(aged, route);
+
+        assertThat(now.deliveredChargeC()).isCloseTo(asNew.deliveredChargeC() * health, withinPercentage(1e-9));
+        assertThat(now.life().whenNew().rangeM()).isCloseTo(asNew.rangeM(), withinPercentage(1e-9));
+        assertThat(asNew.life().whenNew().usableEnergyJ()).isEqualTo(asNew.usableEnergyJ());
+        assertThat(now.life().endOfLife().usableEnergyJ())
+                .isCloseTo(asNew.usableEnergyJ() * 0.8, withinPercentage(1e-9));
+        assertThat(now.life().endOfLife().rangeM()).isLessThan(asNew.rangeM());
+    }
+
     @Test
     void saysThatThePackQuitsOnTheHill() {
         Pack small = new Pack(
@@ -263,6 +295,7 @@ class PackRangeInvariantsTest {
                 16,
                 1,
                 DischargeCapacity.rated(30 * 3600, 3 * 3600, 1),
+                1,
                 0.8,
                 0,
                 null,
@@ -302,6 +335,7 @@ class PackRangeInvariantsTest {
                 1,
                 big ? 100 : 1,
                 DischargeCapacity.rated(big ? 3.6e7 : 360, big ? 720_000 : 360, 2),
+                1,
                 1,
                 0,
                 resisting ? 100.0 : null,

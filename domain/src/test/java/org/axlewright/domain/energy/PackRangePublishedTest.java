@@ -59,7 +59,7 @@ class PackRangePublishedTest {
             DischargeCapacity string,
             @Nullable Double ohm,
             @Nullable Duty duty) {
-        Pack pack = new Pack(chemistry, cells, 1, string, 1, 0, ohm, false, 25, NO_LIMITS);
+        Pack pack = new Pack(chemistry, cells, 1, string, 1, 1, 0, ohm, false, 25, NO_LIMITS);
         return PackRange.of(new Input(pack, duty, false), Trace.withWorking());
     }
 
