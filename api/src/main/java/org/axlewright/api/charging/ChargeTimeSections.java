@@ -26,6 +26,7 @@ import org.axlewright.domain.charging.ChargeTime.Window;
 import org.axlewright.domain.charging.ChargerType;
 import org.axlewright.domain.charging.Cord;
 import org.axlewright.domain.charging.Equalising;
+import org.axlewright.domain.charging.EqualisingPlan;
 import org.axlewright.domain.charging.Mains;
 import org.axlewright.domain.charging.OutletRating;
 import org.axlewright.domain.pack.Chemistry;
@@ -177,7 +178,7 @@ final class ChargeTimeSections {
         return new Window(from, to, factor, phaseS);
     }
 
-    private static Equalising.@Nullable Plan equalising(
+    private static @Nullable EqualisingPlan equalising(
             @Nullable ChargeWindow sent, PackOnCharge pack, Resolution resolution) {
         if (sent == null || sent.equalising() == null) {
             return null;
@@ -195,7 +196,7 @@ final class ChargeTimeSections {
                         new Measure(Equalising.usualA(pack), CURRENT),
                         "usual for the capacity",
                         Equalising.USUAL_RATE.source());
-        return new Equalising.Plan(wanted.time().si(), currentA);
+        return new EqualisingPlan(wanted.time().si(), currentA);
     }
 
     private static Mains mains(Supply supply, Resolution resolution) {

@@ -300,7 +300,7 @@ public final class ChargeTime {
             Window window,
             @Nullable Mains mains,
             @Nullable Money pricePerKwh,
-            Equalising.@Nullable Plan equalising) {
+            @Nullable EqualisingPlan equalising) {
 
         public Input {
             if (charger.currentA() == null && pack.cells() == null) {

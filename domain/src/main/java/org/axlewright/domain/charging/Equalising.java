@@ -8,7 +8,6 @@ import static org.axlewright.domain.quantity.Dimension.NONE;
 import static org.axlewright.domain.quantity.Dimension.TIME;
 import static org.axlewright.domain.quantity.Dimension.VOLTAGE;
 
-import org.axlewright.domain.check.Check;
 import org.axlewright.domain.quantity.ChargeUnit;
 import org.axlewright.domain.trace.Datum;
 import org.axlewright.domain.trace.Source;
@@ -74,25 +73,12 @@ public record Equalising(
             new Symbol("n", NONE),
             new Symbol("Q_q", CHARGE));
 
-    /**
-     * What is asked.
-     *
-     * @param timeS above 0, s
-     * @param currentA above 0, A
-     */
-    public record Plan(double timeS, double currentA) {
-        public Plan {
-            Check.positive(timeS, "time of the equalising charge");
-            Check.positive(currentA, "current of the equalising charge");
-        }
-    }
-
     /** Usual current for a pack, A. */
     public static double usualA(ChargeTime.PackOnCharge pack) {
         return USUAL_RATE.value() * ChargeUnit.AMPERE_HOUR.fromSi(pack.capacityC()) / 100;
     }
 
-    static Equalising of(Plan plan, int cells, double efficiency, Trace trace) {
+    static Equalising of(EqualisingPlan plan, int cells, double efficiency, Trace trace) {
         double voltageV = trace.note(PACK_VOLTAGE, cells * CELL_VOLTAGE.value(), cells, CELL_VOLTAGE.value());
         double chargeC = trace.note(PUT_THROUGH, plan.currentA() * plan.timeS(), plan.currentA(), plan.timeS());
         double energyJ = trace.note(DRAWN, chargeC * voltageV / efficiency, chargeC, voltageV, efficiency);

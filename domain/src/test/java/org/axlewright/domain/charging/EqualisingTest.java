@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class EqualisingTest {
 
     private static final Equalising TWO_HOURS_AT_6_A =
-            Equalising.of(new Equalising.Plan(TimeUnit.HOUR.toSi(2), 6), 24, 0.85, Trace.withoutWorking());
+            Equalising.of(new EqualisingPlan(TimeUnit.HOUR.toSi(2), 6), 24, 0.85, Trace.withoutWorking());
 
     @Test
     void splitsAGramOfWaterForEveryThreeAmpereHoursInEachCell() {
