@@ -78,6 +78,20 @@ public final class MassSections {
     /** Mass and position in plan; needs the wheelbase beside it. */
     public static final Needs POSITION_IN_PLAN = Needs.one(DERIVABLE, Needs.all("/laden/mass", "/laden/position/x"));
 
+    private static final Needs RAISED_WEIGHING = Needs.all(
+            Needs.all("/bare/raisedAxle/raised", "/bare/raisedAxle/rise", "/bare/raisedAxle/load"),
+            Needs.one(Needs.value("/bare/raisedAxle/wheelRadius/front"), Needs.value("/tyres/front")),
+            Needs.one(Needs.value("/bare/raisedAxle/wheelRadius/rear"), Needs.value("/tyres/rear")));
+
+    /** Mass and position in plan and height; needs the wheelbase beside it. */
+    public static final Needs POSITION = Needs.one(
+            Needs.all(
+                    DERIVABLE,
+                    Needs.one(Needs.value("/bare/height"), Needs.value("/bare/position/z"), RAISED_WEIGHING),
+                    Needs.each("/items", Needs.value("/items/0/position/z")),
+                    Needs.each("/occupants", Needs.value("/occupants/0/position/z"))),
+            Needs.all(POSITION_IN_PLAN, Needs.value("/laden/position/z")));
+
     /** Mass alone: a bare mass needs no position. */
     public static final Needs MASS_ONLY = Needs.one(
             Needs.value("/laden/mass"),
@@ -176,6 +190,46 @@ public final class MassSections {
         }
         CentreOfGravity.State empty = result.empty();
         return new States(occupied, empty == null ? null : empty.whole());
+    }
+
+    /**
+     * What always travels with the vehicle, and who and what comes and goes, on its lift and tyres: for the questions that ask for every
+     * filling of seats and racks. Call when {@link #POSITION_IN_PLAN} and the wheelbase are met.
+     *
+     * @param fixed bare vehicle with every item that is not cargo
+     * @param movable occupants, and items marked as cargo, in the order of the request
+     */
+    public record Loading(PointMass fixed, List<Part> movable) {}
+
+    /** Null when only the laden vehicle is known. */
+    public static @Nullable Loading loading(Setup setup) {
+        CentreOfGravity.Input whole = resolve(setup, new Resolution(), false);
+        if (whole.weighing() == null) {
+            return null;
+        }
+        List<Item> items = setup.items() == null ? List.of() : setup.items();
+        List<Part> raised = CentreOfGravity.raised(whole, Trace.withoutWorking());
+        List<Part> fixed = new ArrayList<>();
+        List<Part> movable = new ArrayList<>();
+        for (int i = 0; i < whole.parts().size(); i++) {
+            boolean cargo = i < items.size() && Boolean.TRUE.equals(items.get(i).cargo());
+            if (cargo || whole.parts().get(i).occupant()) {
+                movable.add(raised.get(i));
+            } else {
+                fixed.add(whole.parts().get(i));
+            }
+        }
+        CentreOfGravity.Input withoutThem = new CentreOfGravity.Input(
+                whole.wheelbaseM(),
+                whole.tracks(),
+                whole.weighing(),
+                whole.heightM(),
+                whole.raisedAxle(),
+                whole.rise(),
+                fixed,
+                null,
+                whole.ratings());
+        return new Loading(CentreOfGravity.derived(withoutThem, Trace.withoutWorking()), movable);
     }
 
     private static void asDriven(String code, String pointer, Measure value, Resolution resolution) {

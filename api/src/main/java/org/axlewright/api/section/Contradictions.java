@@ -31,7 +31,12 @@ final class Contradictions {
             lift(lift.front(), "/lift/front", faults);
             lift(lift.rear(), "/lift/rear", faults);
         }
+        if (setup.chassis() != null && setup.chassis().wheelChanges() != null) {
+            wheelChange(setup.chassis().wheelChanges().front(), "/chassis/wheelChanges/front", faults);
+            wheelChange(setup.chassis().wheelChanges().rear(), "/chassis/wheelChanges/rear", faults);
+        }
         pack(setup.pack(), faults);
+        aboard(setup, faults);
         if (setup.load() != null) {
             exclude(
                     faults,
@@ -49,6 +54,38 @@ final class Contradictions {
         List<Circuit> circuits = setup.circuits() == null ? List.of() : setup.circuits();
         for (int i = 0; i < circuits.size(); i++) {
             circuit(circuits.get(i), "/circuits/" + i, faults);
+        }
+    }
+
+    /** One drives; and what was taken off does not come and go. */
+    private static void aboard(Setup setup, List<Fault> faults) {
+        List<Occupant> occupants = setup.occupants() == null ? List.of() : setup.occupants();
+        int drivers = 0;
+        for (int i = 0; i < occupants.size(); i++) {
+            if (Boolean.TRUE.equals(occupants.get(i).driver()) && ++drivers > 1) {
+                faults.add(Fault.contradiction(
+                        "/occupants/" + i + "/driver", "One drives; another occupant is the driver too"));
+            }
+        }
+        List<Item> items = setup.items() == null ? List.of() : setup.items();
+        for (int i = 0; i < items.size(); i++) {
+            if (Boolean.TRUE.equals(items.get(i).removed())
+                    && Boolean.TRUE.equals(items.get(i).cargo())) {
+                faults.add(Fault.contradiction(
+                        "/items/" + i + "/cargo", "What was taken off the vehicle does not come and go with a trip"));
+            }
+        }
+    }
+
+    private static void wheelChange(Chassis.@Nullable WheelChange change, String pointer, List<Fault> faults) {
+        if (change != null) {
+            exclude(
+                    faults,
+                    pointer + "/spacerPerAxle",
+                    change.spacerPerAxle(),
+                    pointer + "/spacerPerWheel",
+                    change.spacerPerWheel(),
+                    "; give the thickness at each wheel, or what both add to the track");
         }
     }
 

@@ -302,8 +302,8 @@ public final class CentreOfGravity {
         return new PointMass(plan.massKg(), plan.xM(), plan.yM(), height);
     }
 
-    /** Parts and people ride on the body: they rise with it at their own station. */
-    private static List<Part> raised(Input input, Trace trace) {
+    /** The parts where they are now. Parts and people ride on the body: they rise with it at their own station. */
+    public static List<Part> raised(Input input, Trace trace) {
         if (input.rise().isNone()) {
             return input.parts();
         }
