@@ -11,6 +11,7 @@ import org.axlewright.api.conductor.ConductorSizeCalculation;
 import org.axlewright.api.energy.PackRangeCalculation;
 import org.axlewright.api.lift.LiftGeometryCalculation;
 import org.axlewright.api.mass.CentreOfGravityCalculation;
+import org.axlewright.api.precharge.PrechargeCalculation;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.problem.Refused;
 import org.axlewright.api.section.Form;
@@ -29,7 +30,8 @@ public final class Calculations {
             new LiftGeometryCalculation(),
             new PackRangeCalculation(),
             new ChargeTimeCalculation(),
-            new ConductorSizeCalculation());
+            new ConductorSizeCalculation(),
+            new PrechargeCalculation());
 
     private final Map<String, Calculation<?, ?, ?>> byName = new LinkedHashMap<>();
     private final Form form;

@@ -51,6 +51,7 @@ final class Contradictions {
             tyre(tyres.front(), "/tyres/front", faults);
             tyre(tyres.rear(), "/tyres/rear", faults);
         }
+        precharge(setup.precharge(), faults);
         List<Circuit> circuits = setup.circuits() == null ? List.of() : setup.circuits();
         for (int i = 0; i < circuits.size(); i++) {
             circuit(circuits.get(i), "/circuits/" + i, faults);
@@ -104,6 +105,39 @@ final class Contradictions {
                 pointer + "/location",
                 circuit.location(),
                 "; a location has its own temperature, the table's factor contains it");
+    }
+
+    private static void precharge(@Nullable Precharge precharge, List<Fault> faults) {
+        if (precharge == null) {
+            return;
+        }
+        exclude(
+                faults,
+                "/precharge/measured",
+                precharge.measured(),
+                "/precharge/capacitance",
+                precharge.capacitance(),
+                "; a reading stands in for a capacitance that is not known");
+        Precharge.HeldLoad load = precharge.heldLoad();
+        if (load != null) {
+            exclude(
+                    faults,
+                    "/precharge/heldLoad/power",
+                    load.power(),
+                    "/precharge/heldLoad/resistance",
+                    load.resistance(),
+                    "; give the load one way");
+        }
+        Precharge.Coil coil = precharge.coil();
+        if (coil != null && coil.supplyVoltage() != null) {
+            exclude(
+                    faults,
+                    "/precharge/coil/current",
+                    coil.current(),
+                    "/precharge/coil/resistance",
+                    coil.resistance(),
+                    "; with the supply one follows from the other");
+        }
     }
 
     private static void bare(@Nullable Bare bare, List<Fault> faults) {

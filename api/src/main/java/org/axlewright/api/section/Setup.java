@@ -57,4 +57,5 @@ public record Setup(
         @Nullable
         List<@Valid Leg> route,
 
-        @Valid @Nullable ConstantLoad load) {}
+        @Valid @Nullable ConstantLoad load,
+        @Valid @Nullable Precharge precharge) {}

@@ -35,7 +35,13 @@ class CalculationsTest {
     @Test
     void everyQuestionIsRegisteredOnce() {
         assertThat(CALCULATIONS.all().stream().map(Calculation::name))
-                .containsExactly("centre-of-gravity", "lift-geometry", "pack-range", "charge-time", "conductor-size");
+                .containsExactly(
+                        "centre-of-gravity",
+                        "lift-geometry",
+                        "pack-range",
+                        "charge-time",
+                        "conductor-size",
+                        "precharge");
     }
 
     @Test
@@ -97,6 +103,10 @@ class CalculationsTest {
             Map.entry("/circuits/0/voltage", "{\"value\": 48, \"unit\": \"V\"}"),
             Map.entry("/circuits/0/continuousCurrent", "{\"value\": 50, \"unit\": \"A\"}"),
             Map.entry("/pack/capacityRows/0/current", "{\"value\": 25, \"unit\": \"A\"}"),
+            Map.entry("/drive/controller/capacitance", "{\"value\": 2, \"unit\": \"mF\"}"),
+            Map.entry("/precharge/measured/resistance", "{\"value\": 25, \"unit\": \"ohm\"}"),
+            Map.entry("/precharge/measured/time", "{\"value\": 3, \"unit\": \"ms\"}"),
+            Map.entry("/precharge/coil/current", "{\"value\": 0.5, \"unit\": \"A\"}"),
             Map.entry("/pack/capacityRows/0/time", "{\"value\": 447, \"unit\": \"min\"}")));
 
     private static JsonNode sample(String pointer, List<JsonNode> vehicles) {
