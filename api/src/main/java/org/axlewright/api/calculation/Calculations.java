@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import org.axlewright.api.charging.ChargeTimeCalculation;
 import org.axlewright.api.conductor.ConductorSizeCalculation;
 import org.axlewright.api.energy.PackRangeCalculation;
+import org.axlewright.api.legalclass.VehicleClassCalculation;
 import org.axlewright.api.lift.LiftGeometryCalculation;
 import org.axlewright.api.mass.CentreOfGravityCalculation;
 import org.axlewright.api.precharge.PrechargeCalculation;
@@ -31,7 +32,8 @@ public final class Calculations {
             new PackRangeCalculation(),
             new ChargeTimeCalculation(),
             new ConductorSizeCalculation(),
-            new PrechargeCalculation());
+            new PrechargeCalculation(),
+            new VehicleClassCalculation());
 
     private final Map<String, Calculation<?, ?, ?>> byName = new LinkedHashMap<>();
     private final Form form;

@@ -99,6 +99,9 @@ public final class MassSections {
                     Needs.one(SCALES, AXLES, Needs.value("/bare/mass")),
                     Needs.each("/items", Needs.value("/items/0/mass"))));
 
+    private static final Needs UNLADEN = Needs.all(
+            Needs.one(SCALES, AXLES, Needs.value("/bare/mass")), Needs.each("/items", Needs.value("/items/0/mass")));
+
     /** No vehicle of this kind carries its mass higher; a reading that says so is a mistake. */
     private static final double HIGHEST_M = 3;
 
@@ -159,6 +162,31 @@ public final class MassSections {
                 "/laden/mass",
                 new Measure(massKg, MASS),
                 "bare vehicle with items and occupants",
+                Source.derived("sum of the masses"));
+    }
+
+    /**
+     * Mass ready for use without people and cargo, kg: the bare vehicle with the items that stay on it; null when a mass is not known.
+     * Noted as an assumption at the pointer where it could have been sent.
+     */
+    public static @Nullable Double unladenMassKg(Setup setup, String pointer, Resolution resolution) {
+        if (!UNLADEN.missing(setup).isEmpty()) {
+            return null;
+        }
+        double massKg = bareMassKg(Objects.requireNonNull(setup.bare()));
+        checkRemoved(massKg, setup, resolution);
+        resolution.refuseIfFaulty();
+        List<Item> items = setup.items() == null ? List.of() : setup.items();
+        for (Item item : items) {
+            if (!Boolean.TRUE.equals(item.cargo())) {
+                massKg += itemMassKg(item);
+            }
+        }
+        return resolution.assume(
+                "unladen-mass",
+                pointer,
+                new Measure(massKg, MASS),
+                "bare vehicle with the items that are no cargo",
                 Source.derived("sum of the masses"));
     }
 

@@ -14,6 +14,7 @@ import org.axlewright.domain.pack.ResistanceMethod;
 import org.axlewright.domain.pack.ResistanceOf;
 import org.axlewright.domain.quantity.Charge;
 import org.axlewright.domain.quantity.Current;
+import org.axlewright.domain.quantity.Mass;
 import org.axlewright.domain.quantity.Resistance;
 import org.axlewright.domain.quantity.Temperature;
 import org.axlewright.domain.quantity.Time;
@@ -97,7 +98,12 @@ public record Pack(
         Double health,
 
         @Schema(description = "Limits of the battery management or of the maker.") @Valid @Nullable
-        Limits limits) {
+        Limits limits,
+
+        @Schema(description = "Mass of the whole pack, all strings, with its case.")
+        @Within(min = 0.5, max = 5000, unit = "kg")
+        @Nullable
+        Mass mass) {
 
     /** Lead-acid blocks in series. */
     @Schema(description = "Lead-acid blocks in series.")

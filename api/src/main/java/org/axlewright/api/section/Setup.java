@@ -58,4 +58,5 @@ public record Setup(
         List<@Valid Leg> route,
 
         @Valid @Nullable ConstantLoad load,
-        @Valid @Nullable Precharge precharge) {}
+        @Valid @Nullable Precharge precharge,
+        @Valid @Nullable Use use) {}

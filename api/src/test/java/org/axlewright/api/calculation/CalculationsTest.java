@@ -41,7 +41,8 @@ class CalculationsTest {
                         "pack-range",
                         "charge-time",
                         "conductor-size",
-                        "precharge");
+                        "precharge",
+                        "vehicle-class");
     }
 
     @Test
@@ -99,6 +100,7 @@ class CalculationsTest {
             Map.entry("/laden/position/x", "{\"value\": 0.9, \"unit\": \"m\"}"),
             Map.entry("/bare/position/x", "{\"value\": 0.9, \"unit\": \"m\"}"),
             Map.entry("/load/current", "{\"value\": 75, \"unit\": \"A\"}"),
+            Map.entry("/drive/measured/speed", "{\"value\": 19, \"unit\": \"km/h\"}"),
             Map.entry("/load/power", "{\"value\": 2, \"unit\": \"kW\"}"),
             Map.entry("/circuits/0/voltage", "{\"value\": 48, \"unit\": \"V\"}"),
             Map.entry("/circuits/0/continuousCurrent", "{\"value\": 50, \"unit\": \"A\"}"),

@@ -1,0 +1,5 @@
+/** Which class of vehicle is this, by which figure, and how far is the next threshold? */
+@NullMarked
+package org.axlewright.domain.legalclass;
+
+import org.jspecify.annotations.NullMarked;
