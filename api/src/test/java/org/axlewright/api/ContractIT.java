@@ -18,6 +18,8 @@ import org.axlewright.api.calculation.Calculations;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.dataformat.yaml.YAMLMapper;
@@ -82,6 +84,22 @@ class ContractIT extends Running {
                         .as("leading result " + lead + " of the example")
                         .isFalse();
             }
+        }
+    }
+
+    /** Whole vehicles at once: assessed, compared, tried with other parts. */
+    @ParameterizedTest
+    @CsvSource({"/v1/assessments,Assessment", "/v1/comparisons,Comparison", "/v1/candidates,Tryout"})
+    void whatAsksEveryQuestionAnswersItsExampleAsTheContractSays(String path, String answer) throws IOException {
+        JsonNode document = document();
+        JsonNode examples =
+                document.path("paths").path(path).at("/post/requestBody/content/application~1json/examples");
+        assertThat(examples).isNotEmpty();
+        for (JsonNode example : examples) {
+            Reply reply = post(path, example.path("value").toString());
+            assertThat(reply.status()).as(reply.text()).isEqualTo(200);
+            assertThat(validate(document, "#/components/schemas/" + answer, reply.text()))
+                    .isEmpty();
         }
     }
 

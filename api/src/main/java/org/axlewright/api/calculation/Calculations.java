@@ -67,6 +67,68 @@ public final class Calculations {
         return answered(calculation, setup, asked);
     }
 
+    /** What became of one question when a setup was asked all of them. */
+    public sealed interface Outcome {
+
+        Calculation<?, ?, ?> calculation();
+
+        /** It was answered, as its own POST answers. */
+        record Answered(Calculation<?, ?, ?> calculation, Answer<?> answer) implements Outcome {}
+
+        /**
+         * It was not.
+         *
+         * @param missing pointers that its needs lack
+         * @param faults what its own POST refuses beside that
+         */
+        record Left(Calculation<?, ?, ?> calculation, List<String> missing, List<Fault> faults) implements Outcome {}
+    }
+
+    /**
+     * Asks every question of the registry; the form is checked once.
+     *
+     * @throws Refused when the form is not in order
+     */
+    public List<Outcome> askAll(Setup setup, Asked asked) {
+        List<Fault> faults = form.faults(setup);
+        if (!faults.isEmpty()) {
+            throw new Refused(faults);
+        }
+        return REGISTRY.stream()
+                .map(calculation -> outcome(calculation, setup, asked))
+                .toList();
+    }
+
+    /** Whether nothing of the form is wrong. */
+    public boolean inForm(Setup setup) {
+        return form.faults(setup).isEmpty();
+    }
+
+    /** One question of a setup whose form is in order; what it lacks or refuses is told, not thrown. */
+    public Outcome outcome(Calculation<?, ?, ?> calculation, Setup setup, Asked asked) {
+        List<String> missing = List.copyOf(new TreeSet<>(calculation.needs().missing(setup)));
+        if (!missing.isEmpty()) {
+            return new Outcome.Left(calculation, missing, List.of());
+        }
+        try {
+            return new Outcome.Answered(calculation, answered(calculation, setup, asked));
+        } catch (Refused refused) {
+            List<String> lacking = refused.faults().stream()
+                    .filter(fault -> fault.code().equals("missing"))
+                    .map(Fault::pointer)
+                    .toList();
+            List<Fault> others = refused.faults().stream()
+                    .filter(fault -> !fault.code().equals("missing"))
+                    .toList();
+            return new Outcome.Left(calculation, lacking, others);
+        }
+    }
+
+    /** The version that answers. */
+    public Answer.Engine engine() {
+        return engine;
+    }
+
     /** A missing pointer is named once: a fault of form there says more. */
     private static void missing(Calculation<?, ?, ?> calculation, Setup setup, List<Fault> faults) {
         TreeSet<String> known = new TreeSet<>();

@@ -53,6 +53,16 @@ public final class Pointer {
         this.steps = steps;
     }
 
+    /** Whether the sections have such a place. */
+    public static boolean exists(String text) {
+        try {
+            of(text);
+            return true;
+        } catch (IllegalArgumentException none) {
+            return false;
+        }
+    }
+
     /**
      * Reads a pointer.
      *

@@ -7,6 +7,7 @@ import io.swagger.v3.oas.models.examples.Example;
 import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.JsonSchema;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.parameters.Parameter;
@@ -69,6 +70,7 @@ final class Operations implements OpenApiCustomizer {
             describe(post, calculation);
         }
         askSetups(document);
+        assessments(document);
         document.getPaths().values().stream()
                 .flatMap(path -> path.readOperations().stream())
                 .forEach(Operations::describeParameters);
@@ -129,6 +131,63 @@ final class Operations implements OpenApiCustomizer {
             refusals(ask, "422", "500");
             document.getPaths().addPathItem("/v1/setups/{id}/" + calculation.name(), new PathItem().get(ask));
         }
+    }
+
+    /** Results of an assessment are those of the calculations, by name; the examples of what takes more than one setup really run. */
+    private void assessments(OpenAPI document) {
+        Schema<?> results = new JsonSchema();
+        results.addType("object");
+        results.setDescription(
+                "The result of each calculation that answered, by its name; the same as its own POST gives.");
+        for (Calculation<?, ?, ?> calculation : calculations.all()) {
+            results.addProperty(
+                    calculation.name(), new JsonSchema().$ref(resultOf(post(document, calculation), document)));
+        }
+        results.setAdditionalProperties(false);
+        Schema<?> assessment =
+                Objects.requireNonNull(document.getComponents().getSchemas().get("Assessment"));
+        assessment.getProperties().put("results", results);
+        Map<?, ?> planned = json.readValue(DemoSetups.exampleText(), Map.class);
+        Map<?, ?> found = json.readValue(DemoSetups.texts().get(1), Map.class);
+        example(document, "/v1/assessments", planned);
+        example(document, "/v1/comparisons", Map.of("before", found, "after", planned));
+        example(
+                document,
+                "/v1/candidates",
+                Map.of(
+                        "setup",
+                        planned,
+                        "candidates",
+                        List.of(candidate("10 A", 10), candidate("18 A", 18), candidate("25 A", 25)),
+                        "calculations",
+                        List.of("charge-time")));
+    }
+
+    /** Reference to the schema of a calculation's result: that of its envelope. */
+    private static String resultOf(Operation post, OpenAPI document) {
+        Schema<?> answer = Objects.requireNonNull(post.getResponses().get("200")).getContent().values().stream()
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("No answer is described for " + post.getOperationId()))
+                .getSchema();
+        String name = answer.get$ref().substring(answer.get$ref().lastIndexOf('/') + 1);
+        Schema<?> envelope =
+                Objects.requireNonNull(document.getComponents().getSchemas().get(name));
+        return Objects.requireNonNull(envelope.getProperties().get("result")).get$ref();
+    }
+
+    private static Map<String, Object> candidate(String name, int current) {
+        Map<String, Object> output = Map.of("value", current, "unit", "A");
+        return Map.of("name", name, "patch", Map.of("charger", Map.of("current", output)));
+    }
+
+    private static void example(OpenAPI document, String path, Object body) {
+        Operation post = Objects.requireNonNull(document.getPaths().get(path)).getPost();
+        post.getRequestBody()
+                .getContent()
+                .values()
+                .forEach(media -> media.addExamples("orchardRunabout", new Example().value(body)));
+        Objects.requireNonNull(post.getResponses().get("200")).description("The answer.");
+        refusals(post, "400", "408", "413", "415", "422", "500");
     }
 
     private static void describeParameters(Operation operation) {

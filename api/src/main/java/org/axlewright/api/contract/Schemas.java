@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
+import tools.jackson.databind.JsonNode;
 
 /**
  * Completes the schemas: what is not {@code @Nullable} is required, what is sent admits no unknown name, a quantity's range is told, and
@@ -67,6 +68,9 @@ final class Schemas implements ModelConverter, OpenApiCustomizer {
                 complete(schema, type);
             }
         });
+        document.getComponents()
+                .getSchemas()
+                .remove(JsonNode.class.getSimpleName()); // told as a setup, an id or a patch
         document.getComponents().getSchemas().remove(RatedHours.class.getSimpleName()); // told as a number or a Time
         document.getComponents().getSchemas().remove(Ratio.class.getSimpleName()); // told as a number or tooth counts
     }
@@ -85,6 +89,9 @@ final class Schemas implements ModelConverter, OpenApiCustomizer {
             }
             if (component.getType() == Object.class) {
                 schema.getProperties().put(name, anyValue(property));
+            }
+            if (component.getType() == JsonNode.class) {
+                schema.getProperties().put(name, "patch".equals(name) ? anyObject(property) : setupOrId(property));
             }
             if (component.getType() == RatedHours.class) {
                 schema.getProperties().put(name, hoursOrTime(property));
@@ -136,6 +143,23 @@ final class Schemas implements ModelConverter, OpenApiCustomizer {
         JsonSchema any = new JsonSchema();
         any.setDescription(property.getDescription());
         return any;
+    }
+
+    private static Schema<?> anyObject(Schema<?> property) {
+        JsonSchema any = new JsonSchema();
+        any.addType("object");
+        any.setDescription(property.getDescription());
+        return any;
+    }
+
+    private static Schema<?> setupOrId(Schema<?> property) {
+        JsonSchema id = new JsonSchema();
+        id.addType("string");
+        id.setFormat("uuid");
+        JsonSchema either = new JsonSchema();
+        either.setDescription(property.getDescription());
+        either.setOneOf(List.of(new JsonSchema().$ref("#/components/schemas/Setup"), id));
+        return either;
     }
 
     private static Schema<?> hoursOrTime(Schema<?> property) {

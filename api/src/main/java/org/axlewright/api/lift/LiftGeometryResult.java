@@ -127,7 +127,7 @@ public record LiftGeometryResult(
             WheelChange after) {}
 
     /** What a wheel's travel changes. */
-    @Schema(description = "Changes since the ride height; signs as of the leading results.")
+    @Schema(name = "ChangeAtWheels", description = "Changes since the ride height; signs as of the leading results.")
     public record WheelChange(
             @Schema(description = "Camber of the wheel, deg; negative when the top leans in.")
             Angle camberChange,

@@ -10,6 +10,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.time.Duration;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
@@ -29,6 +30,10 @@ import tools.jackson.databind.json.JsonMapper;
 final class BodyLimits extends OncePerRequestFilter {
 
     static final long MAXIMUM_BYTES = 256L * 1024;
+
+    /** Where two setups may stand in one body: twice as much. */
+    private static final Set<String> TWO_SETUPS = Set.of("/v1/comparisons", "/v1/candidates");
+
     static final Duration DEADLINE = Duration.ofSeconds(10);
 
     private final JsonMapper json;
@@ -40,6 +45,15 @@ final class BodyLimits extends OncePerRequestFilter {
     /** More bytes than the limit. */
     static final class TooLarge extends IOException {
         private static final long serialVersionUID = 1L;
+        private final long maximum;
+
+        TooLarge(long maximum) {
+            this.maximum = maximum;
+        }
+
+        long maximum() {
+            return maximum;
+        }
     }
 
     /** Not all bytes by the deadline. */
@@ -50,18 +64,19 @@ final class BodyLimits extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        if (request.getContentLengthLong() > MAXIMUM_BYTES) {
-            refuse(response, tooLarge());
+        long maximum = TWO_SETUPS.contains(request.getRequestURI()) ? 2 * MAXIMUM_BYTES : MAXIMUM_BYTES;
+        if (request.getContentLengthLong() > maximum) {
+            refuse(response, tooLarge(maximum));
             return;
         }
-        LimitedRequest limited = new LimitedRequest(request);
+        LimitedRequest limited = new LimitedRequest(request, maximum);
         if (request.getHeader(HttpHeaders.TRANSFER_ENCODING) != null) {
             // Its length is not told: taken in whole, so that too much is 413 whatever the reader would trip over
             // first.
             try {
                 limited.takeIn();
             } catch (TooLarge tooMuch) {
-                refuse(response, tooLarge());
+                refuse(response, tooLarge(maximum));
                 return;
             } catch (TooSlow tooLate) {
                 refuse(response, tooSlow());
@@ -78,12 +93,12 @@ final class BodyLimits extends OncePerRequestFilter {
         json.writeValue(response.getOutputStream(), problem);
     }
 
-    static Problem tooLarge() {
+    static Problem tooLarge(long maximum) {
         return Problem.of(
                 HttpStatus.CONTENT_TOO_LARGE.value(),
                 "too-large",
                 "Body too large",
-                "A body may have at most " + MAXIMUM_BYTES + " bytes");
+                "A body may have at most " + maximum + " bytes");
     }
 
     static Problem tooSlow() {
@@ -96,21 +111,23 @@ final class BodyLimits extends OncePerRequestFilter {
 
     private static final class LimitedRequest extends HttpServletRequestWrapper {
 
-        LimitedRequest(HttpServletRequest request) {
-            super(request);
-        }
-
+        private final long maximum;
         private @Nullable ServletInputStream stream;
 
+        LimitedRequest(HttpServletRequest request, long maximum) {
+            super(request);
+            this.maximum = maximum;
+        }
+
         void takeIn() throws IOException {
-            byte[] body = new LimitedStream(super.getInputStream()).readAllBytes();
+            byte[] body = new LimitedStream(super.getInputStream(), maximum).readAllBytes();
             stream = new TakenIn(new ByteArrayInputStream(body));
         }
 
         @Override
         public ServletInputStream getInputStream() throws IOException {
             if (stream == null) {
-                stream = new LimitedStream(super.getInputStream());
+                stream = new LimitedStream(super.getInputStream(), maximum);
             }
             return stream;
         }
@@ -154,19 +171,21 @@ final class BodyLimits extends OncePerRequestFilter {
     private static final class LimitedStream extends ServletInputStream {
 
         private final ServletInputStream body;
+        private final long maximum;
         private final long deadline = System.nanoTime() + DEADLINE.toNanos();
         private long read;
 
-        LimitedStream(ServletInputStream body) {
+        LimitedStream(ServletInputStream body, long maximum) {
             this.body = body;
+            this.maximum = maximum;
         }
 
         private int counted(int result, int bytes) throws IOException {
             if (result >= 0) {
                 read += bytes;
             }
-            if (read > MAXIMUM_BYTES) {
-                throw new TooLarge();
+            if (read > maximum) {
+                throw new TooLarge(maximum);
             }
             if (System.nanoTime() - deadline > 0) {
                 throw new TooSlow();

@@ -23,11 +23,13 @@ public final class Declined extends RuntimeException {
 
     /** A body that can't be read for a reason that the JSON parser doesn't see. */
     public static Declined unreadable(String message) {
-        return new Declined(Problem.of(
-                HttpStatus.BAD_REQUEST.value(),
-                "not-readable",
-                "Body can't be read",
-                List.of(new Fault("", "bad-json", message, null, null))));
+        return unreadable(new Fault("", "bad-json", message, null, null));
+    }
+
+    /** The same, with its place in the body. */
+    public static Declined unreadable(Fault fault) {
+        return new Declined(
+                Problem.of(HttpStatus.BAD_REQUEST.value(), "not-readable", "Body can't be read", List.of(fault)));
     }
 
     /** A parameter of the query that can't be used; it has no pointer into the body, so the message names it. */

@@ -52,8 +52,8 @@ final class Problems extends ResponseEntityExceptionHandler {
     protected @Nullable ResponseEntity<Object> handleHttpMessageNotReadable(
             HttpMessageNotReadableException failure, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof BodyLimits.TooLarge) {
-                return closing(BodyLimits.tooLarge());
+            if (cause instanceof BodyLimits.TooLarge tooMuch) {
+                return closing(BodyLimits.tooLarge(tooMuch.maximum()));
             }
             if (cause instanceof BodyLimits.TooSlow) {
                 return closing(BodyLimits.tooSlow());

@@ -14,11 +14,11 @@ import tools.jackson.databind.exc.MismatchedInputException;
 import tools.jackson.databind.exc.UnrecognizedPropertyException;
 
 /** Says where and why a body could not be read, in our words: the parser's own name classes. */
-final class UnreadableBody {
+public final class UnreadableBody {
 
     private UnreadableBody() {}
 
-    static Fault fault(JacksonException failure) {
+    public static Fault fault(JacksonException failure) {
         String pointer = pointer(failure);
         if (failure instanceof UnrecognizedPropertyException unknown) {
             String known = unknown.getKnownPropertyIds() == null

@@ -11,7 +11,8 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
-import java.util.regex.Pattern;
+import org.axlewright.api.assessment.Assessment;
+import org.axlewright.api.assessment.Assessor;
 import org.axlewright.api.calculation.Answer;
 import org.axlewright.api.calculation.Asked;
 import org.axlewright.api.calculation.Calculation;
@@ -49,17 +50,17 @@ final class SetupResource {
 
     private static final String PATH = "/v1/setups";
     private static final int LONGEST_PAGE = 100;
-    private static final Pattern IDENTIFIER =
-            Pattern.compile("[0-9a-fA-F]{8}-[0-9a-fA-F]{4}-[0-9a-fA-F]{4}-[0-9a-fA-F]{4}-[0-9a-fA-F]{12}");
 
     private final Setups setups;
     private final SetupDocument.Reader reader;
     private final Calculations calculations;
+    private final Assessor assessor;
 
-    SetupResource(Setups setups, SetupDocument.Reader reader, Calculations calculations) {
+    SetupResource(Setups setups, SetupDocument.Reader reader, Calculations calculations, Assessor assessor) {
         this.setups = setups;
         this.reader = reader;
         this.calculations = calculations;
+        this.assessor = assessor;
     }
 
     @PostMapping(path = PATH, consumes = MediaType.APPLICATION_JSON_VALUE)
@@ -158,7 +159,7 @@ final class SetupResource {
             @Identifier @PathVariable String id,
             @IfMatch @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestBody byte[] body) {
-        UUID known = identifier(id);
+        UUID known = Identifiers.of(id);
         Precondition precondition = Precondition.of(ifMatch);
         SetupDocument document = reader.read(body);
         Version version = setups.replace(known, precondition, document.name(), document.text())
@@ -178,11 +179,24 @@ final class SetupResource {
     ResponseEntity<Void> delete(
             @Identifier @PathVariable String id,
             @IfMatch @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
-        UUID known = identifier(id);
+        UUID known = Identifiers.of(id);
         if (!setups.delete(known, Precondition.of(ifMatch))) {
             throw unchanged(known);
         }
         return ResponseEntity.noContent().build();
+    }
+
+    @GetMapping(path = PATH + "/{id}/assessment", produces = MediaType.APPLICATION_JSON_VALUE)
+    @Operation(
+            operationId = "assessSetup",
+            summary = "What does every question say about this saved vehicle?",
+            description = "The answer is that of `POST /v1/assessments` with the setup as its body.")
+    Assessment assess(
+            @Identifier @PathVariable String id,
+            @Parameter(description = "Output units.") @RequestParam(defaultValue = "metric") UnitSystem units,
+            @Parameter(description = "Whether the answer shows its working.") @RequestParam(defaultValue = "true")
+                    boolean working) {
+        return assessor.assess(reader.parse(saved(id).document()), new Asked(units, working));
     }
 
     @GetMapping(path = PATH + "/{id}/{calculation}", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -196,22 +210,15 @@ final class SetupResource {
             @Parameter(description = "Output units.") @RequestParam(defaultValue = "metric") UnitSystem units,
             @Parameter(description = "Whether the answer shows its working.") @RequestParam(defaultValue = "true")
                     boolean working) {
-        Calculation<?, ?, ?> asked =
-                calculations.named(calculation).orElseThrow(() -> notFound("There is no calculation of this name"));
+        Calculation<?, ?, ?> asked = calculations
+                .named(calculation)
+                .orElseThrow(() -> Identifiers.notFound("There is no calculation of this name"));
         Setup setup = reader.parse(saved(id).document());
         return calculations.ask(asked, setup, new Asked(units, working));
     }
 
     private Saved saved(String id) {
-        return setups.find(identifier(id)).orElseThrow(SetupResource::noSuchSetup);
-    }
-
-    /** An id that can't be one names nothing. */
-    private static UUID identifier(String id) {
-        if (!IDENTIFIER.matcher(id).matches()) {
-            throw noSuchSetup();
-        }
-        return UUID.fromString(id);
+        return setups.find(Identifiers.of(id)).orElseThrow(Identifiers::noSuchSetup);
     }
 
     /** Why a change found nothing to change: gone, or somebody else was faster. */
@@ -224,14 +231,6 @@ final class SetupResource {
                                 "If-Match does not name the revision that is stored, "
                                         + saved.version().entityTag() + ": get it, and change that")
                         .header(HttpHeaders.ETAG, saved.version().entityTag()))
-                .orElseGet(SetupResource::noSuchSetup);
-    }
-
-    private static Declined noSuchSetup() {
-        return notFound("There is no setup of this id");
-    }
-
-    private static Declined notFound(String detail) {
-        return new Declined(HttpStatus.NOT_FOUND, "not-found", "Not Found", detail);
+                .orElseGet(Identifiers::noSuchSetup);
     }
 }
