@@ -33,7 +33,7 @@ abstract class Browsing {
     static final String PLANNED = "Orchard runabout, as planned";
 
     private static final Browser BROWSER = launch();
-    private static final double PATIENCE_MS = 30_000;
+    private static final double PATIENCE_MS = 90_000;
 
     private final List<String> complaints = new ArrayList<>();
     private BrowserContext context;
