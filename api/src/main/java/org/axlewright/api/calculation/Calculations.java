@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import org.axlewright.api.charging.ChargeTimeCalculation;
 import org.axlewright.api.conductor.ConductorSizeCalculation;
 import org.axlewright.api.energy.PackRangeCalculation;
+import org.axlewright.api.frame.FrameOverhangCalculation;
 import org.axlewright.api.legalclass.VehicleClassCalculation;
 import org.axlewright.api.lift.LiftGeometryCalculation;
 import org.axlewright.api.mass.CentreOfGravityCalculation;
@@ -33,6 +34,7 @@ public final class Calculations {
             new ChargeTimeCalculation(),
             new ConductorSizeCalculation(),
             new PrechargeCalculation(),
+            new FrameOverhangCalculation(),
             new VehicleClassCalculation());
 
     private final Map<String, Calculation<?, ?, ?>> byName = new LinkedHashMap<>();

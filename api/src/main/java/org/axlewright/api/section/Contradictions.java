@@ -37,6 +37,7 @@ final class Contradictions {
         }
         pack(setup.pack(), faults);
         aboard(setup, faults);
+        FrameForm.find(setup.frame(), faults);
         if (setup.load() != null) {
             exclude(
                     faults,

@@ -59,4 +59,5 @@ public record Setup(
 
         @Valid @Nullable ConstantLoad load,
         @Valid @Nullable Precharge precharge,
-        @Valid @Nullable Use use) {}
+        @Valid @Nullable Use use,
+        @Valid @Nullable Frame frame) {}

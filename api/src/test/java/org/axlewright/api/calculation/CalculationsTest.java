@@ -42,6 +42,7 @@ class CalculationsTest {
                         "charge-time",
                         "conductor-size",
                         "precharge",
+                        "frame-overhang",
                         "vehicle-class");
     }
 
@@ -109,6 +110,7 @@ class CalculationsTest {
             Map.entry("/precharge/measured/resistance", "{\"value\": 25, \"unit\": \"ohm\"}"),
             Map.entry("/precharge/measured/time", "{\"value\": 3, \"unit\": \"ms\"}"),
             Map.entry("/precharge/coil/current", "{\"value\": 0.5, \"unit\": \"A\"}"),
+            Map.entry("/frame/rails/0/section/shape", "\"square\""),
             Map.entry("/pack/capacityRows/0/time", "{\"value\": 447, \"unit\": \"min\"}")));
 
     private static JsonNode sample(String pointer, List<JsonNode> vehicles) {

@@ -5,6 +5,7 @@ import static org.axlewright.domain.quantity.Dimension.CLEARANCE;
 import static org.axlewright.domain.quantity.Dimension.LOAD;
 
 import org.axlewright.domain.axles.AxleLift;
+import org.axlewright.domain.axles.Underside;
 import org.axlewright.domain.lift.FrontSuspension.Alignment;
 import org.axlewright.domain.lift.Gearing.DrivenTyres;
 import org.axlewright.domain.lift.LiftGeometry.Change;

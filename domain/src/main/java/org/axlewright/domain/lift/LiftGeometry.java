@@ -11,6 +11,7 @@ import java.util.List;
 import org.axlewright.domain.axles.Axle;
 import org.axlewright.domain.axles.LoadedRadii;
 import org.axlewright.domain.axles.Rise;
+import org.axlewright.domain.axles.Underside;
 import org.axlewright.domain.lift.FrontSuspension.LiftedWishbone;
 import org.axlewright.domain.lift.Gearing.DrivenTyres;
 import org.axlewright.domain.trace.Source;

@@ -43,7 +43,11 @@ public enum Dimension {
     STRESS("Pa", UnitSystem::stress),
     SPRING_RATE("N/m", UnitSystem::springRate),
     ROLL_GRADIENT("rad s2/m", UnitSystem::rollGradient),
-    CONSUMPTION("J/m", UnitSystem::consumption);
+    CONSUMPTION("J/m", UnitSystem::consumption),
+    /** Of a section, in working only: answers carry no unit for it. */
+    SECTION_MODULUS("m3", null),
+    /** Of a section, in working only: answers carry no unit for it. */
+    SECOND_MOMENT_OF_AREA("m4", null);
 
     private final String siUnit;
 

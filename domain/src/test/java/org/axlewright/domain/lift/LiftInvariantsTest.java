@@ -13,6 +13,7 @@ import org.axlewright.domain.axles.Axle;
 import org.axlewright.domain.axles.AxleLift;
 import org.axlewright.domain.axles.LoadedRadii;
 import org.axlewright.domain.axles.Rise;
+import org.axlewright.domain.axles.Underside;
 import org.axlewright.domain.lift.DoubleWishbone.InstantCentre;
 import org.axlewright.domain.lift.DoubleWishbone.Pose;
 import org.axlewright.domain.lift.DoubleWishbone.Reach;

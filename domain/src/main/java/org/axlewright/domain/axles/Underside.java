@@ -1,4 +1,4 @@
-package org.axlewright.domain.lift;
+package org.axlewright.domain.axles;
 
 import static org.axlewright.domain.check.Check.finite;
 import static org.axlewright.domain.check.Check.notNegative;
