@@ -16,6 +16,7 @@ import org.axlewright.api.mass.CentreOfGravityCalculation;
 import org.axlewright.api.precharge.PrechargeCalculation;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.problem.Refused;
+import org.axlewright.api.seating.SeatReachCalculation;
 import org.axlewright.api.section.Form;
 import org.axlewright.api.section.Setup;
 import org.axlewright.domain.trace.Trace;
@@ -35,6 +36,7 @@ public final class Calculations {
             new ConductorSizeCalculation(),
             new PrechargeCalculation(),
             new FrameOverhangCalculation(),
+            new SeatReachCalculation(),
             new VehicleClassCalculation());
 
     private final Map<String, Calculation<?, ?, ?>> byName = new LinkedHashMap<>();

@@ -60,4 +60,5 @@ public record Setup(
         @Valid @Nullable ConstantLoad load,
         @Valid @Nullable Precharge precharge,
         @Valid @Nullable Use use,
-        @Valid @Nullable Frame frame) {}
+        @Valid @Nullable Frame frame,
+        @Valid @Nullable Seat seat) {}

@@ -43,6 +43,7 @@ class CalculationsTest {
                         "conductor-size",
                         "precharge",
                         "frame-overhang",
+                        "seat-reach",
                         "vehicle-class");
     }
 
