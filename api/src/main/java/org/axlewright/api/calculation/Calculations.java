@@ -19,6 +19,7 @@ import org.axlewright.api.problem.Refused;
 import org.axlewright.api.seating.SeatReachCalculation;
 import org.axlewright.api.section.Form;
 import org.axlewright.api.section.Setup;
+import org.axlewright.api.storage.StorageCalculation;
 import org.axlewright.domain.trace.Trace;
 
 /**
@@ -32,6 +33,7 @@ public final class Calculations {
             new CentreOfGravityCalculation(),
             new LiftGeometryCalculation(),
             new PackRangeCalculation(),
+            new StorageCalculation(),
             new ChargeTimeCalculation(),
             new ConductorSizeCalculation(),
             new PrechargeCalculation(),

@@ -47,6 +47,9 @@ final class Contradictions {
                     setup.load().current(),
                     "; give the load one way");
         }
+        if (setup.storage() != null) {
+            storage(setup.storage(), faults);
+        }
         Tyres tyres = setup.tyres();
         if (tyres != null) {
             tyre(tyres.front(), "/tyres/front", faults);
@@ -89,6 +92,23 @@ final class Contradictions {
                     change.spacerPerWheel(),
                     "; give the thickness at each wheel, or what both add to the track");
         }
+    }
+
+    private static void storage(Storage storage, List<Fault> faults) {
+        exclude(
+                faults,
+                "/storage/until",
+                storage.until(),
+                "/storage/duration",
+                storage.duration(),
+                "; give the time one way: duration, or from and until");
+        exclude(
+                faults,
+                "/storage/quiescentPower",
+                storage.quiescentPower(),
+                "/storage/quiescentCurrent",
+                storage.quiescentCurrent(),
+                "; give what stays on one way");
     }
 
     private static void circuit(Circuit circuit, String pointer, List<Fault> faults) {

@@ -61,4 +61,5 @@ public record Setup(
         @Valid @Nullable Precharge precharge,
         @Valid @Nullable Use use,
         @Valid @Nullable Frame frame,
-        @Valid @Nullable Seat seat) {}
+        @Valid @Nullable Seat seat,
+        @Valid @Nullable Storage storage) {}

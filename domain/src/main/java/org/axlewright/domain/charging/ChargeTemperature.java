@@ -1,9 +1,8 @@
 package org.axlewright.domain.charging;
 
 import org.axlewright.domain.pack.Chemistry;
+import org.axlewright.domain.pack.FreezingPoint;
 import org.axlewright.domain.trace.Source;
-import org.hipparchus.analysis.interpolation.LinearInterpolator;
-import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 
 /** At which temperatures a pack may be charged. */
 public final class ChargeTemperature {
@@ -22,17 +21,13 @@ public final class ChargeTemperature {
     static final Source LITHIUM_PREFERRED_SOURCE =
             Source.published("module maker's specification: 5 to 45 degC preferred");
 
-    static final Source FREEZING_SOURCE = Source.weak(
-            "utility-vehicle manual: freezes at -4 degC flat, -18 degC at half, -51 degC full; another: -6 degC at 20 %; straight lines between");
-
-    private static final PolynomialSplineFunction FREEZING_POINT =
-            new LinearInterpolator().interpolate(new double[] {0, 0.20, 0.50, 1}, new double[] {-4, -6, -18, -51});
+    static final Source FREEZING_SOURCE = FreezingPoint.BY_CHARGE_SOURCE;
 
     private ChargeTemperature() {}
 
     /** Temperature at which a lead-acid cell freezes, degC, at a state of charge from 0 to 1. */
     static double freezingPointC(double stateOfCharge) {
-        return FREEZING_POINT.value(stateOfCharge);
+        return FreezingPoint.ofChargeC(stateOfCharge);
     }
 
     /** What lead-acid makers ask of a charger for each kelvin above 25 degC, V per cell. From memory: −3 to −5 mV/K. */

@@ -1,0 +1,5 @@
+/** How long does a pack stand, when must it be recharged, and does it freeze? */
+@NullMarked
+package org.axlewright.domain.storage;
+
+import org.jspecify.annotations.NullMarked;
