@@ -13,6 +13,7 @@ import org.axlewright.api.frame.FrameOverhangCalculation;
 import org.axlewright.api.legalclass.VehicleClassCalculation;
 import org.axlewright.api.lift.LiftGeometryCalculation;
 import org.axlewright.api.mass.CentreOfGravityCalculation;
+import org.axlewright.api.ownership.OwnershipCostCalculation;
 import org.axlewright.api.precharge.PrechargeCalculation;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.problem.Refused;
@@ -39,7 +40,8 @@ public final class Calculations {
             new PrechargeCalculation(),
             new FrameOverhangCalculation(),
             new SeatReachCalculation(),
-            new VehicleClassCalculation());
+            new VehicleClassCalculation(),
+            new OwnershipCostCalculation());
 
     private final Map<String, Calculation<?, ?, ?>> byName = new LinkedHashMap<>();
     private final Form form;

@@ -107,8 +107,10 @@ final class Schemas implements ModelConverter, OpenApiCustomizer {
             schema.setDescription("A value with its unit.");
         }
         if (type == Money.class) {
-            property(schema, "amount").setDescription("Plain decimal text, 0 to 1000.");
-            property(schema, "amount").setPattern("^\\d{1,12}(\\.\\d{1,12})?$");
+            property(schema, "amount")
+                    .setDescription(
+                            "Plain decimal text; sent from 0 to 1000 for `energyPrice`, to 10000000 elsewhere.");
+            property(schema, "amount").setPattern("^-?\\d{1,16}(\\.\\d{1,16})?$");
             property(schema, "currency").setDescription("ISO 4217 code.");
             schema.setDescription("An amount of money; for `energyPrice` the price of one kilowatt-hour.");
         }

@@ -16,7 +16,7 @@ import org.axlewright.domain.quantity.Money;
 import org.hibernate.validator.constraintvalidation.HibernateConstraintValidatorContext;
 import org.jspecify.annotations.Nullable;
 
-/** A price: a plain decimal amount from 0 to 1000 and an ISO 4217 currency. */
+/** A price: a plain decimal amount from 0 to {@link #max()} and an ISO 4217 currency. */
 @Documented
 @Target({
     ElementType.FIELD,
@@ -28,6 +28,9 @@ import org.jspecify.annotations.Nullable;
 @Retention(RetentionPolicy.RUNTIME)
 @Constraint(validatedBy = Price.Reader.class)
 public @interface Price {
+    /** Largest amount. */
+    long max() default 1000;
+
     String message() default "unreadable";
 
     Class<?>[] groups() default {};
@@ -38,7 +41,12 @@ public @interface Price {
     final class Reader implements ConstraintValidator<Price, Money> {
 
         private static final Pattern PLAIN_DECIMAL = Pattern.compile("\\d{1,12}(\\.\\d{1,12})?");
-        private static final BigDecimal MAXIMUM = new BigDecimal(1000);
+        private BigDecimal maximum = BigDecimal.ZERO;
+
+        @Override
+        public void initialize(Price price) {
+            maximum = BigDecimal.valueOf(price.max());
+        }
 
         @Override
         public boolean isValid(@Nullable Money money, ConstraintValidatorContext context) {
@@ -49,10 +57,10 @@ public @interface Price {
             boolean valid = true;
             if (money.amount() == null
                     || !PLAIN_DECIMAL.matcher(money.amount()).matches()
-                    || money.decimal().compareTo(MAXIMUM) > 0) {
+                    || money.decimal().compareTo(maximum) > 0) {
                 complain(
                         "amount",
-                        "Amount must be a plain decimal text from \"0\" to \"1000\", such as \"0.31\"",
+                        "Amount must be a plain decimal text from \"0\" to \"" + maximum + "\", such as \"0.31\"",
                         context);
                 valid = false;
             }

@@ -62,4 +62,6 @@ public record Setup(
         @Valid @Nullable Use use,
         @Valid @Nullable Frame frame,
         @Valid @Nullable Seat seat,
-        @Valid @Nullable Storage storage) {}
+        @Valid @Nullable Storage storage,
+        @Valid @Nullable Storage storage,
+        @Valid @Nullable Ownership ownership) {}

@@ -36,6 +36,16 @@ class CalculationsTest {
     void everyQuestionIsRegisteredOnce() {
         assertThat(CALCULATIONS.all().stream().map(Calculation::name))
                 .containsExactly("centre-of-gravity", "lift-geometry", "pack-range", "storage", "charge-time", "conductor-size", "precharge", "frame-overhang", "seat-reach", "vehicle-class");
+                .containsExactly(
+                        "centre-of-gravity",
+                        "lift-geometry",
+                        "pack-range",
+                        "charge-time",
+                        "conductor-size",
+                        "precharge",
+                        "storage",
+                        "vehicle-class",
+                        "ownership-cost");
     }
 
     @Test
