@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.axlewright.api.charging.ChargeTimeCalculation;
 import org.axlewright.api.conductor.ConductorSizeCalculation;
+import org.axlewright.api.drive.DrivePerformanceCalculation;
+import org.axlewright.api.drive.GearingCalculation;
 import org.axlewright.api.energy.PackRangeCalculation;
 import org.axlewright.api.frame.FrameOverhangCalculation;
 import org.axlewright.api.legalclass.VehicleClassCalculation;
@@ -33,6 +35,8 @@ public final class Calculations {
     private static final List<Calculation<?, ?, ?>> REGISTRY = List.of(
             new CentreOfGravityCalculation(),
             new LiftGeometryCalculation(),
+            new GearingCalculation(),
+            new DrivePerformanceCalculation(),
             new PackRangeCalculation(),
             new StorageCalculation(),
             new ChargeTimeCalculation(),
