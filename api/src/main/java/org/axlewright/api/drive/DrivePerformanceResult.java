@@ -31,7 +31,9 @@ public record DrivePerformanceResult(
         @Nullable
         Speed idealSpeed,
 
-        @Schema(description = "Speed on the level to which the motor's most power suffices, whatever the ratio, km/h or mph.")
+        @Schema(
+                description =
+                        "Speed on the level to which the motor's most power suffices, whatever the ratio, km/h or mph.")
         @Nullable
         Speed powerLimitedSpeed,
 
@@ -116,7 +118,8 @@ public record DrivePerformanceResult(
             @Schema(description = "Thrust at the ground, N or lbf.")
             Force thrust,
 
-            @Schema(description = "Acceleration, m/s2 or g.") Acceleration acceleration,
+            @Schema(description = "Acceleration, m/s2 or g.")
+            Acceleration acceleration,
 
             @Schema(description = "What limits the thrust.") DriveLimit limitedBy,
 
@@ -210,7 +213,8 @@ public record DrivePerformanceResult(
             @Schema(description = "Current of the motor, A; at part throttle more than the pack's.") @Nullable
             Current motorCurrent,
 
-            @Schema(description = "What limits the pull there.") DriveLimit limitedBy,
+            @Schema(description = "What limits the pull there.")
+            DriveLimit limitedBy,
 
             @Schema(description = "Whether one figure of efficiency can't hold because the motor hardly turns.")
             boolean nearStall,
@@ -244,7 +248,8 @@ public record DrivePerformanceResult(
     /** One point of the thrust. */
     @Schema(description = "One point of torque and thrust over the speed.")
     public record ThrustPoint(
-            @Schema(description = "Road speed, km/h or mph.") Speed speed,
+            @Schema(description = "Road speed, km/h or mph.")
+            Speed speed,
 
             @Schema(description = "Motor speed, rpm.") Rotation motorSpeed,
 

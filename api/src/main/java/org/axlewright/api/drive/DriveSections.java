@@ -91,7 +91,9 @@ final class DriveSections {
         Drive.MeasuredSpeed measured = drive.measured();
         Double target = setup.manoeuvre() == null ? null : si(setup.manoeuvre().speed());
         Grip grip = grip();
-        double massKg = grip == null ? MassSections.massAsDrivenKg(setup, resolution) : grip.stance().massKg();
+        double massKg = grip == null
+                ? MassSections.massAsDrivenKg(setup, resolution)
+                : grip.stance().massKg();
         DrivePerformance.Input input = new DrivePerformance.Input(
                 model,
                 law,

@@ -78,8 +78,9 @@ final class DrivenWheel {
                         "rollout",
                         pointer + "/rollout",
                         new Measure(need(reckoned), CLEARANCE),
-                        "distance rolled in one turn, " + TyreRadii.ROLLOUT_RADIAL + " times the free diameter of a radial tyre, "
-                                + TyreRadii.ROLLOUT_BIAS + " of any other",
+                        "distance rolled in one turn, " + TyreRadii.ROLLOUT_RADIAL
+                                + " times the free diameter of a radial tyre, " + TyreRadii.ROLLOUT_BIAS
+                                + " of any other",
                         TyreRadii.ROLLOUT_SOURCE);
         Lift.AxleLift lift = Rises.sent(setup, axle);
         Tyres.Tyre before = lift == null ? null : lift.tyreBefore();
@@ -142,9 +143,7 @@ final class DrivenWheel {
         boolean kind = motor.type() == MotorType.INDUCTION
                 || motor.type() == MotorType.PERMANENT_MAGNET_AC
                 || motor.type() == MotorType.SEPARATELY_EXCITED_DC;
-        return kind
-                && motor.maximumSpeed() != null
-                && (motor.speed() == null || Boolean.TRUE.equals(motor.loaded()));
+        return kind && motor.maximumSpeed() != null && (motor.speed() == null || Boolean.TRUE.equals(motor.loaded()));
     }
 
     /** Null where chemistry or cells are not known. */

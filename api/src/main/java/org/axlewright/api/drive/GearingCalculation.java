@@ -25,7 +25,6 @@ import org.axlewright.domain.drive.Gearing.Measured;
 import org.axlewright.domain.drive.Gearing.MotorPlate;
 import org.axlewright.domain.drive.Gearing.Result;
 import org.axlewright.domain.drive.Gearing.Sensor;
-import org.axlewright.domain.drive.Gearing.Wheel;
 import org.axlewright.domain.pack.PackVoltages;
 import org.axlewright.domain.quantity.Quantity;
 import org.axlewright.domain.quantity.UnitSystem;
@@ -95,7 +94,9 @@ public final class GearingCalculation implements Calculation<Input, Result, Gear
                 voltages == null ? null : voltages.cutOffV(),
                 blocks == null ? null : blocks.count(),
                 massKg,
-                setup.manoeuvre() == null ? null : DrivenWheel.si(setup.manoeuvre().speed()),
+                setup.manoeuvre() == null
+                        ? null
+                        : DrivenWheel.si(setup.manoeuvre().speed()),
                 drive == null ? null : DrivenWheel.si(drive.speedLimit()),
                 controller == null ? null : DrivenWheel.si(controller.speedCap()),
                 motor == null ? null : DrivenWheel.si(motor.maximumSpeed()),
@@ -155,7 +156,8 @@ public final class GearingCalculation implements Calculation<Input, Result, Gear
                 && input.measured().motorRadPS() != null;
         if (input.reduction() == null || (input.wheel() == null && !measuredWheel)) {
             String lacking = input.reduction() == null ? "/drive/ratio" : "/tyres/rear/size";
-            for (String result : List.of("/rollout", "/speedPer1000Rpm", "/atSpeed", "/idealSpeed", "/limiter", "/towSpeed")) {
+            for (String result :
+                    List.of("/rollout", "/speedPer1000Rpm", "/atSpeed", "/idealSpeed", "/limiter", "/towSpeed")) {
                 resolution.notAnswered(result, lacking);
             }
             return;

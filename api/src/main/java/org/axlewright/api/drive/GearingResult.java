@@ -71,7 +71,8 @@ public record GearingResult(
     /** Turns at a road speed. */
     @Schema(description = "Turns at a road speed.")
     public record TurnsAtSpeed(
-            @Schema(description = "The road speed, km/h or mph.") Speed speed,
+            @Schema(description = "The road speed, km/h or mph.")
+            Speed speed,
 
             @Schema(description = "The wheel, rpm.") Rotation wheelSpeed,
 
@@ -95,7 +96,8 @@ public record GearingResult(
     /** A change as a whole and in its parts. */
     @Schema(description = "What the change did: factors, now over before, and the share of each part.")
     public record GearingChange(
-            @Schema(description = "Ideal speed now over before.") double speedFactor,
+            @Schema(description = "Ideal speed now over before.")
+            double speedFactor,
 
             @Schema(description = "Wheel force now over before at the same motor torque.")
             double wheelForceFactor,
@@ -111,7 +113,8 @@ public record GearingResult(
     public record ChangePart(
             @Schema(description = "Which part.") String name,
 
-            @Schema(description = "Its factor on the ideal speed.") double speedFactor,
+            @Schema(description = "Its factor on the ideal speed.")
+            double speedFactor,
 
             @Schema(
                     description =

@@ -63,5 +63,4 @@ public record Setup(
         @Valid @Nullable Frame frame,
         @Valid @Nullable Seat seat,
         @Valid @Nullable Storage storage,
-        @Valid @Nullable Storage storage,
         @Valid @Nullable Ownership ownership) {}

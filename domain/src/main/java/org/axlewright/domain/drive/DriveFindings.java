@@ -63,13 +63,15 @@ final class DriveFindings {
 
     private static void model(Input input, Result result, Trace trace) {
         if (input.ratedPowerIsLimit()) {
-            trace.find(Finding.of(
-                            "rated-power-is-the-limit",
-                            Level.NOTICE,
-                            "The rated power is taken for the most the motor gives; for some minutes it may give more",
-                            Source.COMMON_PRACTICE)
-                    .at("/drive/motor/power")
-                    .action("Send the maker's curve, or of a direct-current motor its resistance and a torque with its current."));
+            trace.find(
+                    Finding.of(
+                                    "rated-power-is-the-limit",
+                                    Level.NOTICE,
+                                    "The rated power is taken for the most the motor gives; for some minutes it may give more",
+                                    Source.COMMON_PRACTICE)
+                            .at("/drive/motor/power")
+                            .action(
+                                    "Send the maker's curve, or of a direct-current motor its resistance and a torque with its current."));
         }
         if (input.supply() != null && input.supply().ohm() == 0) {
             trace.find(Finding.of(
@@ -82,7 +84,9 @@ final class DriveFindings {
         }
         Double plate = input.plateW();
         Supply supply = input.supply();
-        if (plate != null && supply != null && input.motorLimitA() != null
+        if (plate != null
+                && supply != null
+                && input.motorLimitA() != null
                 && plate > 0.9 * supply.emfV() * input.motorLimitA()) {
             trace.find(Finding.of(
                             "power-may-be-input",
@@ -135,7 +139,9 @@ final class DriveFindings {
             return;
         }
         boolean amperes = top.limitedBy() == DriveLimit.MOTOR_CURRENT || top.limitedBy() == DriveLimit.BATTERY_CURRENT;
-        if (!amperes && (input.motorLimitA() != null || (input.supply() != null && input.supply().limitA() != null))) {
+        if (!amperes
+                && (input.motorLimitA() != null
+                        || (input.supply() != null && input.supply().limitA() != null))) {
             trace.find(Finding.of(
                             "controller-is-not-the-limit",
                             Level.NOTICE,
@@ -277,11 +283,18 @@ final class DriveFindings {
                                     : "It does not pull away here, a grade of {actual}",
                             BALANCE)
                     .at(pointer)
-                    .actual(starts ? new Measure(climb.speedMPS(), SPEED) : new Measure(climb.stretch().gradeRad(), GRADE))
-                    .limit(climb.reachable() == null
-                            ? new Measure(0, GRADE)
-                            : new Measure(climb.reachable().speedMPS(), SPEED))
-                    .action(starts ? "Plan with the lower speed." : "Less load, a higher ratio or more torque; never try it from a rolling start."));
+                    .actual(
+                            starts
+                                    ? new Measure(climb.speedMPS(), SPEED)
+                                    : new Measure(climb.stretch().gradeRad(), GRADE))
+                    .limit(
+                            climb.reachable() == null
+                                    ? new Measure(0, GRADE)
+                                    : new Measure(climb.reachable().speedMPS(), SPEED))
+                    .action(
+                            starts
+                                    ? "Plan with the lower speed."
+                                    : "Less load, a higher ratio or more torque; never try it from a rolling start."));
         }
         if (climb.nearStall()) {
             trace.find(Finding.of(
@@ -308,7 +321,8 @@ final class DriveFindings {
                             "over-rated-torque",
                             Level.WARNING,
                             "The motor gives {actual} here, above its rated {limit}"
-                                    + (duty.type() == null ? "" : " for duty " + duty.type()) + ": it heats up for as long as this lasts",
+                                    + (duty.type() == null ? "" : " for duty " + duty.type())
+                                    + ": it heats up for as long as this lasts",
                             DUTY)
                     .at(pointer)
                     .actual(new Measure(climb.torqueNm(), TORQUE))

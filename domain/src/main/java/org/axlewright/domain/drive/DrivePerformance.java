@@ -60,8 +60,8 @@ public final class DrivePerformance {
             Source.published("NPTEL, Electric Vehicles, week 4: wheel force = motor torque x ratio / radius");
     private static final Source CIRCUIT = Source.derived("direct-current circuit: V = E − I·r, P = V·I");
     private static final Source MACHINE = Source.published("direct-current machine: T = k·φ·I, E = k·φ·ω");
-    private static final Source AT_THE_PACK =
-            Source.derived("the pack gives what the wheel takes over the efficiency, and never less than shaft and winding");
+    private static final Source AT_THE_PACK = Source.derived(
+            "the pack gives what the wheel takes over the efficiency, and never less than shaft and winding");
     private static final Source NEWTON = Source.published("Newton's second law");
     private static final Source MOTION = Source.derived(
             "equation of motion dv/dt = (F − Fr − Fd)/(m·(1 + ε)) integrated over v, Dormand-Prince 8(5,3)");
@@ -114,8 +114,8 @@ public final class DrivePerformance {
             new Symbol("Fd", FORCE));
     private static final Step WHEEL_TORQUE =
             Step.of("Tw", "torque at the wheels", "Tw = F·C/2π", TORQUE, WHEEL, F, ROLLOUT);
-    private static final Step SHAFT_TORQUE = Step.of(
-            "T", "torque at the motor shaft", "T = F·C/(2π·i·ηg)", TORQUE, WHEEL, F, ROLLOUT, RATIO, GEAR);
+    private static final Step SHAFT_TORQUE =
+            Step.of("T", "torque at the motor shaft", "T = F·C/(2π·i·ηg)", TORQUE, WHEEL, F, ROLLOUT, RATIO, GEAR);
     private static final Step MOTOR_SPEED =
             Step.of("ω", "speed of the motor", "ω = 2π·v·i/C", ROTATION, Gearing.KINEMATICS, V, RATIO, ROLLOUT);
     private static final Step WHEEL_POWER = Step.of("Pw", "power at the wheels", "Pw = F·v", POWER, DYNAMICS, F, V);
@@ -195,7 +195,13 @@ public final class DrivePerformance {
             DYNAMICS,
             F);
     private static final Step IDEAL = Step.of(
-            "vi", "ideal speed, the motor at its highest", "vi = ω·C/(2π·i)", SPEED, Gearing.KINEMATICS, OMEGA, ROLLOUT,
+            "vi",
+            "ideal speed, the motor at its highest",
+            "vi = ω·C/(2π·i)",
+            SPEED,
+            Gearing.KINEMATICS,
+            OMEGA,
+            ROLLOUT,
             RATIO);
     private static final Step POWER_SPEED = Step.of(
             "vp",
@@ -215,7 +221,14 @@ public final class DrivePerformance {
             new Symbol("vi", SPEED),
             new Symbol("vp", SPEED));
     private static final Step PULL_AT_REST = Step.of(
-            "F0", "most pull at standstill, tyres gripping", "F0 = 2π·T·i·ηg/C", FORCE, WHEEL, TORQUE_, RATIO, GEAR,
+            "F0",
+            "most pull at standstill, tyres gripping",
+            "F0 = 2π·T·i·ηg/C",
+            FORCE,
+            WHEEL,
+            TORQUE_,
+            RATIO,
+            GEAR,
             ROLLOUT);
     private static final Step LAUNCH = Step.of(
             "a",
@@ -264,11 +277,10 @@ public final class DrivePerformance {
             new Symbol("Pa", POWER),
             new Symbol("η", NONE),
             V);
-    private static final Step TIME_TO_SPEED =
-            Step.of("t", "time to the speed, full throttle, level", "t = ∫ m·(1 + ε)/(F − Fr − Fd) dv", EVENT_TIME,
-                    MOTION, V);
-    private static final Step DISTANCE_TO_SPEED = Step.of(
-            "s", "distance to the speed", "s = ∫ v·m·(1 + ε)/(F − Fr − Fd) dv", DISTANCE, MOTION, V);
+    private static final Step TIME_TO_SPEED = Step.of(
+            "t", "time to the speed, full throttle, level", "t = ∫ m·(1 + ε)/(F − Fr − Fd) dv", EVENT_TIME, MOTION, V);
+    private static final Step DISTANCE_TO_SPEED =
+            Step.of("s", "distance to the speed", "s = ∫ v·m·(1 + ε)/(F − Fr − Fd) dv", DISTANCE, MOTION, V);
     private static final Step LAUNCH_ENERGY = Step.of(
             "Eb",
             "energy from the pack to the speed: kinetic, rolling, drag, loss, accessories",
@@ -537,7 +549,10 @@ public final class DrivePerformance {
                 rms == null || input.duty().torqueNm() == null
                         ? null
                         : (Double) trace.note(
-                                RATED_SHARE, rms / input.duty().torqueNm(), rms, input.duty().torqueNm()),
+                                RATED_SHARE,
+                                rms / input.duty().torqueNm(),
+                                rms,
+                                input.duty().torqueNm()),
                 greatestPackA(gripping, top),
                 curve(gripping, road, top, ideal));
         DriveFindings.find(input, result, train, trace);
@@ -700,8 +715,8 @@ public final class DrivePerformance {
         if (!(net > 0)) {
             return new PullAway(pull.forceN(), 0, pull.limitedBy(), null, null);
         }
-        double a = trace.note(
-                LAUNCH, net / road.movingKg(), pull.forceN(), rolling, road.massKg(), road.rotatingShare());
+        double a =
+                trace.note(LAUNCH, net / road.movingKg(), pull.forceN(), rolling, road.massKg(), road.rotatingShare());
         Grip grip = input.grip();
         Double front = grip == null ? null : (Double) grip.stance().frontLoadN(0, a, trace.of("pulling away"));
         return new PullAway(
@@ -714,8 +729,7 @@ public final class DrivePerformance {
         if (!(sine < 1 && sine > -1)) {
             return null;
         }
-        return trace.note(
-                step, Math.asin(sine) - Math.atan(f), forceN, road.massKg(), Constants.STANDARD_GRAVITY, f);
+        return trace.note(step, Math.asin(sine) - Math.atan(f), forceN, road.massKg(), Constants.STANDARD_GRAVITY, f);
     }
 
     private static @Nullable GradeLimit stallGrade(
@@ -734,8 +748,8 @@ public final class DrivePerformance {
         }
         Pull pull = train.pull(0);
         double f = road.factor() * road.rollingResistance();
-        double sine = (pull.forceN() - road.movingKg() * STARTING_ACCELERATION)
-                / (road.weightN() * Math.sqrt(1 + f * f));
+        double sine =
+                (pull.forceN() - road.movingKg() * STARTING_ACCELERATION) / (road.weightN() * Math.sqrt(1 + f * f));
         Double theta = null;
         if (sine < 1 && sine > -1) {
             theta = trace.note(
@@ -778,8 +792,7 @@ public final class DrivePerformance {
         return gradeRad(SUSTAINED_GRADE, force, road, trace);
     }
 
-    private static @Nullable Trip trip(
-            Input input, Drivetrain train, Road road, @Nullable Steady top, Trace trace) {
+    private static @Nullable Trip trip(Input input, Drivetrain train, Road road, @Nullable Steady top, Trace trace) {
         Supply supply = input.supply();
         PackLimits limits = input.limits();
         Double amperes = limits.peakA() != null ? limits.peakA() : limits.continuousA();
@@ -851,8 +864,8 @@ public final class DrivePerformance {
         trace.note(NEEDED, force, rolling, grade, drag);
         double c = train.rolloutM();
         double wheelTorque = trace.note(WHEEL_TORQUE, force * c / (2 * Math.PI), force, c);
-        double torque = trace.note(
-                SHAFT_TORQUE, train.torqueNm(force), force, c, train.ratio(), train.gearEfficiency());
+        double torque =
+                trace.note(SHAFT_TORQUE, train.torqueNm(force), force, c, train.ratio(), train.gearEfficiency());
         double omega = trace.note(MOTOR_SPEED, train.omega(v), v, train.ratio(), c);
         double wheelW = trace.note(WHEEL_POWER, force * v, force, v);
         double shaftW = trace.note(SHAFT_POWER_, torque * omega, torque, omega);
@@ -864,12 +877,29 @@ public final class DrivePerformance {
         Supply pack = train.supply();
         if (motorA != null && train.windingOhm() != null && pack != null && train.stepsDown()) {
             trace.note(
-                    PACK_POWER_CIRCUIT, packW, force, v, train.efficiency(), pack.emfV(), torque, omega, motorA,
-                    train.windingOhm(), train.accessoriesW());
+                    PACK_POWER_CIRCUIT,
+                    packW,
+                    force,
+                    v,
+                    train.efficiency(),
+                    pack.emfV(),
+                    torque,
+                    omega,
+                    motorA,
+                    train.windingOhm(),
+                    train.accessoriesW());
         } else if (motorA != null && train.windingOhm() != null) {
             trace.note(
-                    PACK_POWER_WINDING, packW, force, v, train.efficiency(), torque, omega, motorA,
-                    train.windingOhm(), train.accessoriesW());
+                    PACK_POWER_WINDING,
+                    packW,
+                    force,
+                    v,
+                    train.efficiency(),
+                    torque,
+                    omega,
+                    motorA,
+                    train.windingOhm(),
+                    train.accessoriesW());
         } else {
             trace.note(PACK_POWER, packW, force, v, train.efficiency(), train.accessoriesW());
         }
@@ -887,13 +917,27 @@ public final class DrivePerformance {
         boolean possible = stretch.speedMPS() == null
                 ? reachable != null
                 : most.forceN() >= force * (1 - 1e-9) || (reachable != null && reachable.speedMPS() >= v * (1 - 1e-9));
-        Double front = input.grip() == null
-                ? null
-                : (Double) input.grip().stance().frontLoadN(theta, 0, trace);
+        Double front =
+                input.grip() == null ? null : (Double) input.grip().stance().frontLoadN(theta, 0, trace);
         return new Climb(
-                stretch, v, force, wheelTorque, torque, omega, wheelW, shaftW, packW, packA, packV, motorA, share,
-                possible, reachable, stretch.speedMPS() == null && reachable != null ? reachable.limitedBy() : most.limitedBy(),
-                nearStall(train, torque, omega, motorA), front);
+                stretch,
+                v,
+                force,
+                wheelTorque,
+                torque,
+                omega,
+                wheelW,
+                shaftW,
+                packW,
+                packA,
+                packV,
+                motorA,
+                share,
+                possible,
+                reachable,
+                stretch.speedMPS() == null && reachable != null ? reachable.limitedBy() : most.limitedBy(),
+                nearStall(train, torque, omega, motorA),
+                front);
     }
 
     /** Half of the power or more turns to heat in the winding; or, where it is not known, the motor hardly turns. */
@@ -935,7 +979,8 @@ public final class DrivePerformance {
         }
         double most = 0;
         for (int i = train.boundAtRest() ? 0 : 1; i <= SCAN; i++) {
-            most = Math.max(most, supply.currentA(train.pull(top.speedMPS() * i / SCAN).packW()));
+            most = Math.max(
+                    most, supply.currentA(train.pull(top.speedMPS() * i / SCAN).packW()));
         }
         return most;
     }

@@ -63,20 +63,56 @@ record Drivetrain(
 
     Drivetrain withGrip(@Nullable Double grip) {
         return new Drivetrain(
-                motor, law, windingOhm, ratio, rolloutM, gearEfficiency, efficiency, supply, accessoriesW, largestNm,
-                currentLimitNm, capMPS, grip, speedFactor);
+                motor,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                accessoriesW,
+                largestNm,
+                currentLimitNm,
+                capMPS,
+                grip,
+                speedFactor);
     }
 
     Drivetrain calibrated(double factor) {
         return new Drivetrain(
-                motor, law, windingOhm, ratio, rolloutM, gearEfficiency, efficiency, supply, accessoriesW, largestNm,
-                currentLimitNm, capMPS, gripN, factor);
+                motor,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                accessoriesW,
+                largestNm,
+                currentLimitNm,
+                capMPS,
+                gripN,
+                factor);
     }
 
     Drivetrain withoutCap() {
         return new Drivetrain(
-                motor, law, windingOhm, ratio, rolloutM, gearEfficiency, efficiency, supply, accessoriesW, largestNm,
-                currentLimitNm, null, gripN, speedFactor);
+                motor,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                accessoriesW,
+                largestNm,
+                currentLimitNm,
+                null,
+                gripN,
+                speedFactor);
     }
 
     /** Motor speed, rad/s. */

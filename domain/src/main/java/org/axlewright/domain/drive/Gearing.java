@@ -71,11 +71,17 @@ public final class Gearing {
             ROLLING,
             new Symbol("ωc", ROTATION),
             new Symbol("ωV", ROTATION));
-    private static final Step IMPLIED =
-            Step.of("C'", "distance rolled in a turn that the measured speed implies", "C' = 2π·v·i/ω", CLEARANCE,
-                    KINEMATICS, V, I, OMEGA);
-    private static final Step MEASURED_SHARE = Step.of(
-            "q", "measured speed over ideal speed", "q = v/vi", NONE, ROLLING, V, new Symbol("vi", SPEED));
+    private static final Step IMPLIED = Step.of(
+            "C'",
+            "distance rolled in a turn that the measured speed implies",
+            "C' = 2π·v·i/ω",
+            CLEARANCE,
+            KINEMATICS,
+            V,
+            I,
+            OMEGA);
+    private static final Step MEASURED_SHARE =
+            Step.of("q", "measured speed over ideal speed", "q = v/vi", NONE, ROLLING, V, new Symbol("vi", SPEED));
     private static final Step SHOWN = Step.of(
             "k",
             "speed shown over true speed",
@@ -115,8 +121,8 @@ public final class Gearing {
             new Symbol("m", MASS));
     private static final Step SPEED_FACTOR =
             Step.of("fv", "speed now over before: the product over all parts", "fv = Π f", NONE, KINEMATICS);
-    private static final Step FORCE_FACTOR = Step.of(
-            "fF", "wheel force now over before at the same motor torque", "fF = (i/i0)/(C/C0)", NONE, FORCE);
+    private static final Step FORCE_FACTOR =
+            Step.of("fF", "wheel force now over before at the same motor torque", "fF = (i/i0)/(C/C0)", NONE, FORCE);
     private static final Step PULL_FACTOR =
             Step.of("fa", "wheel force per mass now over before at the same motor torque", "fa = fF·fm", NONE, FORCE);
     private static final Step SPEED_SHARE = share("share of the change of speed");
@@ -130,13 +136,7 @@ public final class Gearing {
 
     private static Step share(String meaning) {
         return Step.of(
-                "p",
-                meaning,
-                "p = ln f/ln Π f",
-                NONE,
-                LOGARITHMS,
-                new Symbol("f", NONE),
-                new Symbol("Π f", NONE));
+                "p", meaning, "p = ln f/ln Π f", NONE, LOGARITHMS, new Symbol("f", NONE), new Symbol("Π f", NONE));
     }
 
     /** Road speed, m/s, at a speed of the motor. */
@@ -247,9 +247,7 @@ public final class Gearing {
 
     /** What to set for a wanted top speed; the share needs the motor's full speed. */
     public record Limiter(
-            double speedMPS,
-            double motorRadPS,
-            @Nullable Double shareOfFull) {}
+            double speedMPS, double motorRadPS, @Nullable Double shareOfFull) {}
 
     /**
      * What a measured speed says.
@@ -269,10 +267,7 @@ public final class Gearing {
 
     /** What the display makes of the true speed. */
     public record Display(
-            @Nullable Double shownShare,
-            @Nullable Double predictedShare,
-            double correction,
-            DisplayCause cause) {}
+            @Nullable Double shownShare, @Nullable Double predictedShare, double correction, DisplayCause cause) {}
 
     /** One part of a change; the shares are null where the whole changed nothing. */
     public record Part(
@@ -316,8 +311,19 @@ public final class Gearing {
         Result result;
         if (rollout == null || reduction == null) {
             result = new Result(
-                    rollout, null, null, null, null, null, null, null, null, null, wheelAsMeasured,
-                    display(input, trace), change(input, trace));
+                    rollout,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    wheelAsMeasured,
+                    display(input, trace),
+                    change(input, trace));
         } else {
             result = geared(input, rollout, reduction.ratio(), wheelAsMeasured, trace);
         }
@@ -352,18 +358,30 @@ public final class Gearing {
         if (input.speedLimitMPS() != null) {
             double v = input.speedLimitMPS();
             double cap = trace.note(LIMITER, motorSpeedRadPS(v, c, i), v, i, c);
-            limiter = new Limiter(v, cap, full == null ? null : (Double) trace.note(SHARE_OF_FULL, cap / full, cap, full));
+            limiter = new Limiter(
+                    v, cap, full == null ? null : (Double) trace.note(SHARE_OF_FULL, cap / full, cap, full));
         }
         Double capSpeed = input.speedCapRadPS() == null
                 ? null
-                : (Double) trace.note(
-                        CAP_SPEED, roadSpeedMPS(input.speedCapRadPS(), c, i), input.speedCapRadPS(), c, i);
+                : (Double)
+                        trace.note(CAP_SPEED, roadSpeedMPS(input.speedCapRadPS(), c, i), input.speedCapRadPS(), c, i);
         Double towSpeed = input.maximumRadPS() == null
                 ? null
                 : (Double) trace.note(TOW_SPEED, roadSpeedMPS(input.maximumRadPS(), c, i), input.maximumRadPS(), c, i);
         return new Result(
-                c, perThousand, atSpeed, full, ideal, least, most, limiter, capSpeed, towSpeed,
-                shareOfIdeal(input, wheelAsMeasured, c, i, trace), display(input, trace), change(input, trace));
+                c,
+                perThousand,
+                atSpeed,
+                full,
+                ideal,
+                least,
+                most,
+                limiter,
+                capSpeed,
+                towSpeed,
+                shareOfIdeal(input, wheelAsMeasured, c, i, trace),
+                display(input, trace),
+                change(input, trace));
     }
 
     /** Speed of the motor at the pack's voltage, rad/s; as stated where one of the voltages is not known. */
@@ -386,12 +404,10 @@ public final class Gearing {
         }
         double v = measured.speedMPS();
         double omega = measured.motorRadPS();
-        double rollout = trace.note(
-                IMPLIED, impliedRolloutM(v, omega, reduction.ratio()), v, reduction.ratio(), omega);
+        double rollout = trace.note(IMPLIED, impliedRolloutM(v, omega, reduction.ratio()), v, reduction.ratio(), omega);
         Wheel wheel = input.wheel();
         Double factor = wheel == null ? null : (Double) (rollout / wheel.rolloutM());
-        boolean calibrates =
-                factor == null || (!wheel.measured() && Math.abs(factor - 1) <= CALIBRATION_SPAN);
+        boolean calibrates = factor == null || (!wheel.measured() && Math.abs(factor - 1) <= CALIBRATION_SPAN);
         return new MeasuredWheel(rollout, omega / reduction.ratio(), factor, calibrates, null);
     }
 
@@ -461,13 +477,11 @@ public final class Gearing {
             factors.add(new Factor("ratio", trace.note(RATIO_FACTOR, former / now, former, now), now / former));
         }
         if (before != null && before.packV() != null && input.packV() != null) {
-            double factor =
-                    trace.note(VOLTAGE_FACTOR, input.packV() / before.packV(), input.packV(), before.packV());
+            double factor = trace.note(VOLTAGE_FACTOR, input.packV() / before.packV(), input.packV(), before.packV());
             factors.add(new Factor("voltage", factor, 1));
         }
         if (before != null && before.massKg() != null && input.massKg() != null) {
-            double factor =
-                    trace.note(MASS_FACTOR, before.massKg() / input.massKg(), before.massKg(), input.massKg());
+            double factor = trace.note(MASS_FACTOR, before.massKg() / input.massKg(), before.massKg(), input.massKg());
             factors.add(new Factor("mass", 1, factor));
         }
         return factors.isEmpty() ? null : shares(factors, trace);
@@ -499,8 +513,7 @@ public final class Gearing {
 
     private static List<Trace.Term> terms(List<Factor> factors, boolean speed) {
         return factors.stream()
-                .map(one -> new Trace.Term(
-                        new Symbol("f, " + one.name(), NONE), speed ? one.speed() : one.pull()))
+                .map(one -> new Trace.Term(new Symbol("f, " + one.name(), NONE), speed ? one.speed() : one.pull()))
                 .toList();
     }
 

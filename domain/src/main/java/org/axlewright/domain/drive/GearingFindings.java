@@ -5,7 +5,6 @@ import static org.axlewright.domain.quantity.Dimension.ROTATION;
 import static org.axlewright.domain.quantity.Dimension.SPEED;
 
 import java.util.Objects;
-
 import org.axlewright.domain.drive.Gearing.Display;
 import org.axlewright.domain.drive.Gearing.Input;
 import org.axlewright.domain.drive.Gearing.Measured;
@@ -88,13 +87,16 @@ final class GearingFindings {
                     .actual(new Measure(result.idealMPS(), SPEED))
                     .action("Ask drive-performance what the power allows, or send a measured speed."));
             if (motor.type() == MotorType.SERIES_DC) {
-                trace.find(Finding.of(
-                                "series-motor-has-no-idle-speed",
-                                Level.WARNING,
-                                "A series motor without load speeds up until it bursts: a speed without load says nothing of the road",
-                                Source.published("electrical machines: speed of a series motor as its flux vanishes"))
-                        .at("/drive/motor/speed")
-                        .action("Send its speed under load with `loaded` true; never run it with the wheels off the ground."));
+                trace.find(
+                        Finding.of(
+                                        "series-motor-has-no-idle-speed",
+                                        Level.WARNING,
+                                        "A series motor without load speeds up until it bursts: a speed without load says nothing of the road",
+                                        Source.published(
+                                                "electrical machines: speed of a series motor as its flux vanishes"))
+                                .at("/drive/motor/speed")
+                                .action(
+                                        "Send its speed under load with `loaded` true; never run it with the wheels off the ground."));
             }
         }
         if (motor.fixed()) {
@@ -217,21 +219,26 @@ final class GearingFindings {
                     .limit(new Measure(required(input.wheel()).rolloutM(), CLEARANCE)));
         } else if (factor != null && Math.abs(factor - 1) > WHEEL_AGREES) {
             boolean twice = input.reduction() != null
-                    && (agrees(factor * input.reduction().ratio()) || agrees(factor / input.reduction().ratio()));
-            trace.find(Finding.of(
-                            twice ? "ratio-applied-twice" : "wheel-disagrees",
-                            Level.CAUTION,
-                            twice
-                                    ? "The measured speed implies a rollout of {actual} in place of {limit}: about the ratio itself between the two, as if it had been applied twice"
-                                    : "The measured speed implies a rollout of {actual}, not {limit}: slip, another ratio, another motor speed or a unit is wrong",
-                            Gearing.KINEMATICS)
-                    .at("/drive/measured")
-                    .actual(new Measure(required(measured.impliedRolloutM()), CLEARANCE))
-                    .limit(new Measure(required(input.wheel()).rolloutM(), CLEARANCE))
-                    .action("Mark the tyre and the floor, roll one turn with the driver aboard and send the rollout; count the teeth."));
+                    && (agrees(factor * input.reduction().ratio())
+                            || agrees(factor / input.reduction().ratio()));
+            trace.find(
+                    Finding.of(
+                                    twice ? "ratio-applied-twice" : "wheel-disagrees",
+                                    Level.CAUTION,
+                                    twice
+                                            ? "The measured speed implies a rollout of {actual} in place of {limit}: about the ratio itself between the two, as if it had been applied twice"
+                                            : "The measured speed implies a rollout of {actual}, not {limit}: slip, another ratio, another motor speed or a unit is wrong",
+                                    Gearing.KINEMATICS)
+                            .at("/drive/measured")
+                            .actual(new Measure(required(measured.impliedRolloutM()), CLEARANCE))
+                            .limit(new Measure(required(input.wheel()).rolloutM(), CLEARANCE))
+                            .action(
+                                    "Mark the tyre and the floor, roll one turn with the driver aboard and send the rollout; count the teeth."));
         }
         Double share = measured.shareOfIdeal();
-        if (factor == null && share != null && input.reduction() != null
+        if (factor == null
+                && share != null
+                && input.reduction() != null
                 && agrees(share * input.reduction().ratio())) {
             trace.find(Finding.of(
                             "ratio-applied-twice",
@@ -322,7 +329,8 @@ final class GearingFindings {
         boolean beyond = input.sensor() != null
                 && input.sensor().shownMPS() != null
                 && input.sensor().trueMPS() != null
-                && input.sensor().shownMPS() > Speedometer.highestShown(input.sensor().trueMPS());
+                && input.sensor().shownMPS()
+                        > Speedometer.highestShown(input.sensor().trueMPS());
         if (shown < 1 - 1e-9) {
             trace.find(Finding.of(
                             "display-reads-low",

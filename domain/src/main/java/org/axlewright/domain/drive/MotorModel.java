@@ -138,7 +138,8 @@ public sealed interface MotorModel {
      * @param ohm resistance between its terminals
      * @param statedV used where the pack is not known
      */
-    record ConstantField(TorqueLaw law, double ohm, @Nullable Double statedV) implements MotorModel {
+    record ConstantField(
+            TorqueLaw law, double ohm, @Nullable Double statedV) implements MotorModel {
         public ConstantField {
             positive(ohm, "ohm");
         }

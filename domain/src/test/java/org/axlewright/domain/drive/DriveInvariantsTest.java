@@ -36,8 +36,14 @@ class DriveInvariantsTest {
     }
 
     private static Gearing.Input gearing(
-            double rollout, double rolloutBefore, double ratio, double ratioBefore, double volts, double voltsBefore,
-            double mass, double massBefore) {
+            double rollout,
+            double rolloutBefore,
+            double ratio,
+            double ratioBefore,
+            double volts,
+            double voltsBefore,
+            double mass,
+            double massBefore) {
         return new Gearing.Input(
                 new Wheel("/tyres/rear", rollout, false, rolloutBefore),
                 new Reduction(ratio, null),
@@ -99,10 +105,12 @@ class DriveInvariantsTest {
         double product = change.parts().stream().mapToDouble(Part::speedFactor).reduce(1, (a, b) -> a * b);
         assertThat(product).isCloseTo(change.speedFactor(), relative(product));
         if (Math.abs(Math.log(change.speedFactor())) > 1e-3) {
-            assertThat(change.parts().stream().mapToDouble(Part::speedShare).sum()).isCloseTo(1, within(1e-9));
+            assertThat(change.parts().stream().mapToDouble(Part::speedShare).sum())
+                    .isCloseTo(1, within(1e-9));
         }
         if (Math.abs(Math.log(change.pullFactor())) > 1e-3) {
-            assertThat(change.parts().stream().mapToDouble(Part::pullShare).sum()).isCloseTo(1, within(1e-9));
+            assertThat(change.parts().stream().mapToDouble(Part::pullShare).sum())
+                    .isCloseTo(1, within(1e-9));
         }
     }
 
@@ -126,8 +134,7 @@ class DriveInvariantsTest {
         Launch launch = drive.target(0.9 * top).ask().launch();
 
         assertThat(launch).isNotNull();
-        double parts =
-                launch.kineticJ() + launch.rollingJ() + launch.dragJ() + launch.lossJ() + launch.accessoriesJ();
+        double parts = launch.kineticJ() + launch.rollingJ() + launch.dragJ() + launch.lossJ() + launch.accessoriesJ();
         assertThat(launch.packJ()).isCloseTo(parts, relative(parts));
         double rolled = drive.road().rollingN(drive.road().rollingResistance(), 0) * launch.distanceM();
         assertThat(launch.rollingJ()).isCloseTo(rolled, relative(rolled));
@@ -178,8 +185,8 @@ class DriveInvariantsTest {
             @ForAll("drives") Drives drive, @ForAll @DoubleRange(min = 1.01, max = 2) double factor) {
         Road road = drive.road();
         DrivePerformance.Result light = drive.ask();
-        DrivePerformance.Result heavy = drive.road(new Road(
-                        factor * road.massKg(), 0.05, road.rollingResistance(), road.dragAreaM2(), 1))
+        DrivePerformance.Result heavy = drive.road(
+                        new Road(factor * road.massKg(), 0.05, road.rollingResistance(), road.dragAreaM2(), 1))
                 .ask();
 
         assertThat(heavy.top().speedMPS()).isLessThan(light.top().speedMPS());
@@ -191,7 +198,8 @@ class DriveInvariantsTest {
     @Property(tries = 60)
     void moreResistanceOfThePackIsNeverFaster(@ForAll("drives") Drives drive) {
         Supply pack = drive.supply();
-        double stiff = drive.supply(new Supply(pack.emfV(), 0, null)).ask().top().speedMPS();
+        double stiff =
+                drive.supply(new Supply(pack.emfV(), 0, null)).ask().top().speedMPS();
         double soft = drive.supply(new Supply(pack.emfV(), pack.ohm() + 0.02, null))
                 .ask()
                 .top()
@@ -224,8 +232,7 @@ class DriveInvariantsTest {
     }
 
     @Property(tries = 60)
-    void aMeasuredTopSpeedIsMetAfterCalibration(
-            @ForAll @DoubleRange(min = 0.85, max = 1.0) double share) {
+    void aMeasuredTopSpeedIsMetAfterCalibration(@ForAll @DoubleRange(min = 0.85, max = 1.0) double share) {
         Drives drive = Drives.plain();
         double reckoned = drive.ask().top().speedMPS();
 
@@ -263,8 +270,8 @@ class DriveInvariantsTest {
 
     @Example
     void aCurveIsStraightBetweenItsPointsAndStretchedByVoltage() {
-        MotorModel curve = new MotorModel.Curve(
-                List.of(new MotorModel.Point(100, 40), new MotorModel.Point(300, 20)), 48.0);
+        MotorModel curve =
+                new MotorModel.Curve(List.of(new MotorModel.Point(100, 40), new MotorModel.Point(300, 20)), 48.0);
 
         assertThat(curve.torqueNm(0, 48)).isEqualTo(40);
         assertThat(curve.torqueNm(200, 48)).isCloseTo(30, within(1e-12));
@@ -276,7 +283,8 @@ class DriveInvariantsTest {
     void nearStandstillHalfOfThePowerIsHeat() {
         Drives drive = series(48, 0.01, 400);
 
-        DrivePerformance.Climb crawling = drive.stretch(0.25, 0.2).ask().climbs().get(0);
+        DrivePerformance.Climb crawling =
+                drive.stretch(0.25, 0.2).ask().climbs().get(0);
         DrivePerformance.Climb rolling = drive.stretch(0.02, 5.0).ask().climbs().get(0);
 
         assertThat(crawling.nearStall()).isTrue();

@@ -101,8 +101,8 @@ class DrivePublishedTest {
         MotorModel motor = new MotorModel.ConstantField(new TorqueLaw(1, 1, false), ohm, null);
 
         // with one newton metre for an ampere the speed is the electromotive force
-        double omega = new BisectionSolver(1e-9)
-                .solve(200, w -> motor.torqueNm(w, row.in("v")) - amperes, 0, row.in("v"));
+        double omega =
+                new BisectionSolver(1e-9).solve(200, w -> motor.torqueNm(w, row.in("v")) - amperes, 0, row.in("v"));
 
         row.check("e", omega);
     }
@@ -198,8 +198,8 @@ class DrivePublishedTest {
     @ParameterizedTest
     @MethodSource("displays")
     void tellsWhatADisplayPointsTo(Case row) {
-        Gearing.Result result = gearing(
-                null, null, null, null, new Sensor(null, null, row.in("shown"), row.in("true")));
+        Gearing.Result result =
+                gearing(null, null, null, null, new Sensor(null, null, row.in("shown"), row.in("true")));
 
         row.check("correction", result.display().correction());
         assertThat(result.display().cause()).hasToString(row.outText("cause"));

@@ -45,67 +45,229 @@ record Drives(
     }
 
     Drives motor(MotorModel other) {
-        return new Drives(other, law, windingOhm, ratio, rolloutM, gearEfficiency, efficiency, supply, motorLimitA, capMPS,
-                road, stretches, targetMPS, measuredMPS);
+        return new Drives(
+                other,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                motorLimitA,
+                capMPS,
+                road,
+                stretches,
+                targetMPS,
+                measuredMPS);
     }
 
     Drives circuit(TorqueLaw other, double ohm) {
-        return new Drives(motor, other, ohm, ratio, rolloutM, gearEfficiency, efficiency, supply, motorLimitA, capMPS,
-                road, stretches, targetMPS, measuredMPS);
+        return new Drives(
+                motor,
+                other,
+                ohm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                motorLimitA,
+                capMPS,
+                road,
+                stretches,
+                targetMPS,
+                measuredMPS);
     }
 
     Drives geared(double otherRatio, double otherRolloutM) {
-        return new Drives(motor, law, windingOhm, otherRatio, otherRolloutM, gearEfficiency, efficiency, supply,
-                motorLimitA, capMPS, road, stretches, targetMPS, measuredMPS);
+        return new Drives(
+                motor,
+                law,
+                windingOhm,
+                otherRatio,
+                otherRolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                motorLimitA,
+                capMPS,
+                road,
+                stretches,
+                targetMPS,
+                measuredMPS);
     }
 
     Drives losses(double gear, double whole) {
-        return new Drives(motor, law, windingOhm, ratio, rolloutM, gear, whole, supply, motorLimitA, capMPS, road,
-                stretches, targetMPS, measuredMPS);
+        return new Drives(
+                motor,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gear,
+                whole,
+                supply,
+                motorLimitA,
+                capMPS,
+                road,
+                stretches,
+                targetMPS,
+                measuredMPS);
     }
 
     Drives supply(Supply other) {
-        return new Drives(motor, law, windingOhm, ratio, rolloutM, gearEfficiency, efficiency, other, motorLimitA, capMPS,
-                road, stretches, targetMPS, measuredMPS);
+        return new Drives(
+                motor,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                other,
+                motorLimitA,
+                capMPS,
+                road,
+                stretches,
+                targetMPS,
+                measuredMPS);
     }
 
     Drives motorLimit(double amperes) {
-        return new Drives(motor, law, windingOhm, ratio, rolloutM, gearEfficiency, efficiency, supply, amperes, capMPS,
-                road, stretches, targetMPS, measuredMPS);
+        return new Drives(
+                motor,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                amperes,
+                capMPS,
+                road,
+                stretches,
+                targetMPS,
+                measuredMPS);
     }
 
     Drives cap(double speedMPS) {
-        return new Drives(motor, law, windingOhm, ratio, rolloutM, gearEfficiency, efficiency, supply, motorLimitA,
-                speedMPS, road, stretches, targetMPS, measuredMPS);
+        return new Drives(
+                motor,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                motorLimitA,
+                speedMPS,
+                road,
+                stretches,
+                targetMPS,
+                measuredMPS);
     }
 
     Drives road(Road other) {
-        return new Drives(motor, law, windingOhm, ratio, rolloutM, gearEfficiency, efficiency, supply, motorLimitA, capMPS,
-                other, stretches, targetMPS, measuredMPS);
+        return new Drives(
+                motor,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                motorLimitA,
+                capMPS,
+                other,
+                stretches,
+                targetMPS,
+                measuredMPS);
     }
 
     Drives stretch(double gradeRad, @Nullable Double speedMPS) {
-        return new Drives(motor, law, windingOhm, ratio, rolloutM, gearEfficiency, efficiency, supply, motorLimitA, capMPS,
+        return new Drives(
+                motor,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                motorLimitA,
+                capMPS,
                 road,
                 List.of(new Stretch("/ground/grade", null, gradeRad, road.rollingResistance(), speedMPS, null, 0)),
-                targetMPS, measuredMPS);
+                targetMPS,
+                measuredMPS);
     }
 
     Drives target(double speedMPS) {
-        return new Drives(motor, law, windingOhm, ratio, rolloutM, gearEfficiency, efficiency, supply, motorLimitA, capMPS,
-                road, stretches, speedMPS, measuredMPS);
+        return new Drives(
+                motor,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                motorLimitA,
+                capMPS,
+                road,
+                stretches,
+                speedMPS,
+                measuredMPS);
     }
 
     Drives measured(double speedMPS) {
-        return new Drives(motor, law, windingOhm, ratio, rolloutM, gearEfficiency, efficiency, supply, motorLimitA, capMPS,
-                road, stretches, targetMPS, speedMPS);
+        return new Drives(
+                motor,
+                law,
+                windingOhm,
+                ratio,
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                motorLimitA,
+                capMPS,
+                road,
+                stretches,
+                targetMPS,
+                speedMPS);
     }
 
     Input input() {
         return new Input(
-                motor, law, windingOhm, new Reduction(ratio, null), rolloutM, gearEfficiency, efficiency, supply, 0, null,
-                motorLimitA, capMPS, null, null, null, false, null, road, new Duty(10.0, DutyType.S1, null),
-                new PackLimits(null, null, null), null, stretches, targetMPS, measuredMPS);
+                motor,
+                law,
+                windingOhm,
+                new Reduction(ratio, null),
+                rolloutM,
+                gearEfficiency,
+                efficiency,
+                supply,
+                0,
+                null,
+                motorLimitA,
+                capMPS,
+                null,
+                null,
+                null,
+                false,
+                null,
+                road,
+                new Duty(10.0, DutyType.S1, null),
+                new PackLimits(null, null, null),
+                null,
+                stretches,
+                targetMPS,
+                measuredMPS);
     }
 
     DrivePerformance.Result ask() {
