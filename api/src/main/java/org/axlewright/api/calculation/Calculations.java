@@ -16,6 +16,8 @@ import org.axlewright.api.legalclass.VehicleClassCalculation;
 import org.axlewright.api.lift.LiftGeometryCalculation;
 import org.axlewright.api.mass.CentreOfGravityCalculation;
 import org.axlewright.api.ownership.OwnershipCostCalculation;
+import org.axlewright.api.fit.PackFitCalculation;
+import org.axlewright.api.packcheck.PackCheckCalculation;
 import org.axlewright.api.precharge.PrechargeCalculation;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.problem.Refused;
@@ -38,6 +40,8 @@ public final class Calculations {
             new GearingCalculation(),
             new DrivePerformanceCalculation(),
             new PackRangeCalculation(),
+            new PackFitCalculation(),
+            new PackCheckCalculation(),
             new StorageCalculation(),
             new ChargeTimeCalculation(),
             new ConductorSizeCalculation(),

@@ -18,9 +18,11 @@ import org.jspecify.annotations.Nullable;
 /** The pack, one rule for every question: cells in series decide the voltage, and the capacity is that of one string. */
 public final class PackSections {
 
-    /** Cells in series, or lead-acid blocks that tell them. */
-    public static final Needs CELLS =
-            Needs.one(Needs.value("/pack/cellsInSeries"), Needs.all("/pack/blocks/count", "/pack/blocks/voltage"));
+    /** Cells in series, or blocks that tell them: lead-acid by their voltage, others by the cells of one block. */
+    public static final Needs CELLS = Needs.one(
+            Needs.value("/pack/cellsInSeries"),
+            Needs.all("/pack/blocks/count", "/pack/blocks/voltage"),
+            Needs.all("/pack/blocks/count", "/pack/blocks/cellsInSeries"));
 
     /** Capacity of one string, or a maker's rows. */
     public static final Needs CAPACITY = Needs.one(
@@ -38,9 +40,13 @@ public final class PackSections {
             return pack.cellsInSeries();
         }
         Pack.Blocks blocks = pack.blocks();
-        if (blocks == null
-                || blocks.count() == null
-                || blocks.voltage() == null
+        if (blocks == null || blocks.count() == null) {
+            return null;
+        }
+        if (blocks.cellsInSeries() != null) {
+            return blocks.count() * blocks.cellsInSeries();
+        }
+        if (blocks.voltage() == null
                 || pack.chemistry() == null
                 || !pack.chemistry().isLeadAcid()) {
             return null;

@@ -36,6 +36,7 @@ final class Contradictions {
             wheelChange(setup.chassis().wheelChanges().rear(), "/chassis/wheelChanges/rear", faults);
         }
         pack(setup.pack(), faults);
+        FitContradictions.find(setup, faults);
         aboard(setup, faults);
         FrameForm.find(setup.frame(), faults);
         if (setup.load() != null) {
@@ -293,7 +294,7 @@ final class Contradictions {
     }
 
     /** Null for a quantity without value or unit: that is a fault of its own, and nothing can be held against it. */
-    private static <Q extends Quantity> @Nullable Q complete(@Nullable Q quantity) {
+    static <Q extends Quantity> @Nullable Q complete(@Nullable Q quantity) {
         return quantity == null || quantity.unit() == null || Double.isNaN(quantity.value()) ? null : quantity;
     }
 
@@ -333,7 +334,7 @@ final class Contradictions {
     }
 
     /** In SI when it is complete and more than nothing; else 0: what is wrong with it is told of elsewhere. */
-    private static double positiveSi(@Nullable Quantity sent) {
+    static double positiveSi(@Nullable Quantity sent) {
         Quantity quantity = complete(sent);
         double si = quantity == null ? 0 : quantity.si();
         return si > 0 && si <= Double.MAX_VALUE ? si : 0;

@@ -196,7 +196,14 @@ public record Drive(
             @Schema(description = "Capacitance between its battery terminals.")
             @Within(min = 0.1, max = 1_000_000, unit = "uF")
             @Nullable
-            Capacitance capacitance) {}
+            Capacitance capacitance,
+
+            @Schema(
+                    description =
+                            "Rated voltage of those capacitors, or the absolute maximum of its power parts: what a spike must never reach.")
+            @Within(min = 1, max = 1000, unit = "V")
+            @Nullable
+            Voltage capacitorVoltage) {}
 
     /** The resistor that takes braking energy. */
     @Schema(description = "The resistor that takes braking energy the pack must not take.")

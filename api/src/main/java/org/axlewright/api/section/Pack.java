@@ -31,7 +31,11 @@ public record Pack(
         @Schema(description = "Cells in series.") @Min(1) @Max(200) @Nullable
         Integer cellsInSeries,
 
-        @Schema(description = "Lead-acid blocks in series, in place of `cellsInSeries`.") @Valid @Nullable
+        @Schema(
+                description =
+                        "Blocks in series, in place of `cellsInSeries`: lead-acid by their voltage, lithium by the cells of one block.")
+        @Valid
+        @Nullable
         Blocks blocks,
 
         @Schema(description = "Strings in parallel; 1 when left out.") @Min(1) @Max(100) @Nullable
@@ -103,18 +107,39 @@ public record Pack(
         @Schema(description = "Mass of the whole pack, all strings, with its case.")
         @Within(min = 0.5, max = 5000, unit = "kg")
         @Nullable
-        Mass mass) {
+        Mass mass,
 
-    /** Lead-acid blocks in series. */
-    @Schema(description = "Lead-acid blocks in series.")
+        @Schema(description = "What is not the same all over the pack.") @Valid @Nullable
+        Mixed mixed) {
+
+    /** Blocks in series. */
+    @Schema(description = "Blocks in series.")
     public record Blocks(
             @Schema(description = "Blocks in series in one string.") @Min(1) @Max(100) @Nullable
             Integer count,
 
-            @Schema(description = "Nominal voltage of one block: 2, 4, 6, 8, 10 or 12 V and so on.")
+            @Schema(description = "Nominal voltage of one block: 2, 4, 6, 8, 10 or 12 V and so on for lead-acid.")
             @Within(min = 2, max = 100, unit = "V")
             @Nullable
-            Voltage voltage) {}
+            Voltage voltage,
+
+            @Schema(
+                    description =
+                            "Cells in series in one block: 4 in a lithium block sold as 12 V. The voltage of a lithium block does not tell them.")
+            @Min(1)
+            @Max(100)
+            @Nullable
+            Integer cellsInSeries) {}
+
+    /** What differs within a pack. */
+    @Schema(name = "PackMixed", description = "What is not the same all over the pack.")
+    public record Mixed(
+            @Schema(description = "True when cells or blocks of different age stand in series.") @Nullable
+            Boolean ages,
+
+            @Schema(description = "True when cells or blocks of different make, type or capacity stand in series.")
+            @Nullable
+            Boolean types) {}
 
     /** One row of a maker's discharge table. */
     @Schema(description = "One row of a maker's discharge table.")
@@ -147,7 +172,55 @@ public record Pack(
             Peak peakDischarge,
 
             @Schema(description = "Charge, regeneration included.") @Within(min = 0.1, max = 5000, unit = "A") @Nullable
-            Current charge) {}
+            Current charge,
+
+            @Schema(description = "Least cell temperature at which it takes a charge.")
+            @Within(min = -60, max = 100, unit = "degC")
+            @Nullable
+            Temperature minimumChargeTemperature,
+
+            @Schema(description = "Highest cell temperature at which it takes a charge.")
+            @Within(min = -60, max = 100, unit = "degC")
+            @Nullable
+            Temperature maximumChargeTemperature,
+
+            @ArraySchema(
+                    arraySchema =
+                            @Schema(
+                                    description =
+                                            "Limits by cell temperature, by rising temperature; between two rows the lesser holds, outside them the maker says nothing."))
+            @Size(min = 1, max = 50)
+            @Nullable
+            List<@Valid AtTemperature> byTemperature,
+
+            @Schema(description = "Most blocks of this make that may stand in series.") @Min(1) @Max(100) @Nullable
+            Integer seriesLimit,
+
+            @Schema(description = "Voltage of a cell at which battery management stops a charge.")
+            @Within(min = 0.5, max = 6, unit = "V")
+            @Nullable
+            Voltage overVoltage,
+
+            @Schema(description = "Voltage of a cell at which battery management stops a discharge.")
+            @Within(min = 0.1, max = 6, unit = "V")
+            @Nullable
+            Voltage underVoltage) {}
+
+    /** Limits at one cell temperature. */
+    @Schema(name = "LimitsAtTemperature", description = "Limits at one cell temperature, for the whole pack.")
+    public record AtTemperature(
+            @Schema(description = "Temperature of the cells.") @Within(min = -60, max = 100, unit = "degC") @Nullable
+            Temperature temperature,
+
+            @Schema(description = "Charge, regeneration included; 0 where none is allowed.")
+            @Within(min = 0, max = 5000, unit = "A")
+            @Nullable
+            Current charge,
+
+            @Schema(description = "Continuous discharge; 0 where none is allowed.")
+            @Within(min = 0, max = 5000, unit = "A")
+            @Nullable
+            Current discharge) {}
 
     /** A current for a time. */
     @Schema(description = "A current and how long it may last.")

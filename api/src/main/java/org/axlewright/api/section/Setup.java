@@ -63,4 +63,5 @@ public record Setup(
         @Valid @Nullable Frame frame,
         @Valid @Nullable Seat seat,
         @Valid @Nullable Storage storage,
-        @Valid @Nullable Ownership ownership) {}
+        @Valid @Nullable Ownership ownership,
+        @Valid @Nullable Readings readings) {}

@@ -35,7 +35,7 @@ class CalculationsTest {
     @Test
     void everyQuestionIsRegisteredOnce() {
         assertThat(CALCULATIONS.all().stream().map(Calculation::name))
-                .containsExactly("centre-of-gravity", "lift-geometry", "gearing", "drive-performance", "pack-range", "storage", "charge-time", "conductor-size", "precharge", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost");
+                .containsExactly("centre-of-gravity", "lift-geometry", "gearing", "drive-performance", "pack-range", "pack-fit", "pack-check", "storage", "charge-time", "conductor-size", "precharge", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost");
     }
 
     @Test
@@ -106,6 +106,7 @@ class CalculationsTest {
                             + "{\"speed\": {\"value\": 4000, \"unit\": \"rpm\"}, \"torque\": {\"value\": 5, \"unit\": \"Nm\"}}]"),
             Map.entry("/tyres/rear/rollout", "{\"value\": 1400, \"unit\": \"mm\"}"),
             Map.entry("/tyres/front/rollout", "{\"value\": 1400, \"unit\": \"mm\"}"),
+            Map.entry("/pack/blocks/cellsInSeries", "3"),
             Map.entry("/load/current", "{\"value\": 75, \"unit\": \"A\"}"),
             Map.entry("/drive/measured/speed", "{\"value\": 19, \"unit\": \"km/h\"}"),
             Map.entry("/load/power", "{\"value\": 2, \"unit\": \"kW\"}"),

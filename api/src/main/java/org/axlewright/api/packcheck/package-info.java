@@ -1,0 +1,5 @@
+/** {@code domain/packcheck} over HTTP. */
+@NullMarked
+package org.axlewright.api.packcheck;
+
+import org.jspecify.annotations.NullMarked;
