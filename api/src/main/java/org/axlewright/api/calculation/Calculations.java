@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.axlewright.api.braking.BrakingCalculation;
 import org.axlewright.api.charging.ChargeTimeCalculation;
 import org.axlewright.api.conductor.ConductorSizeCalculation;
 import org.axlewright.api.drive.DrivePerformanceCalculation;
@@ -37,6 +38,7 @@ public final class Calculations {
     private static final List<Calculation<?, ?, ?>> REGISTRY = List.of(
             new CentreOfGravityCalculation(),
             new LiftGeometryCalculation(),
+            new BrakingCalculation(),
             new GearingCalculation(),
             new DrivePerformanceCalculation(),
             new PackRangeCalculation(),

@@ -353,6 +353,18 @@ public final class MassSections {
         return weighed.heightM(plan.massKg() * Constants.STANDARD_GRAVITY, plan.xM(), wheelbaseM, silent);
     }
 
+    /** The bare vehicle as weighed, before lift and parts; null when its mass or position is not known, its height where that is not. */
+    public static @Nullable PointMass asWeighed(Setup setup) {
+        Double share = frontShareAsWeighed(setup);
+        Double wheelbaseM = setup.chassis() == null ? null : si(setup.chassis().wheelbase());
+        if (share == null || wheelbaseM == null || setup.bare() == null) {
+            return null;
+        }
+        return AS_WEIGHED.missing(setup).isEmpty()
+                ? new PointMass(bareMassKg(setup.bare()), (1 - share) * wheelbaseM, null, heightAsWeighedM(setup))
+                : null;
+    }
+
     /** Axle loads as driven, N: {@code laden} if measured, else the bare vehicle with items and occupants; null when not known. */
     public static @Nullable AxleLoads axleLoadsAsDriven(Setup setup, Resolution resolution) {
         Double wheelbaseM = setup.chassis() == null ? null : si(setup.chassis().wheelbase());

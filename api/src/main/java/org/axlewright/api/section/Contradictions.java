@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import org.axlewright.api.problem.Fault;
+import org.axlewright.domain.axles.AxleSet;
 import org.axlewright.domain.check.Unreadable;
 import org.axlewright.domain.lift.LiftKind;
 import org.axlewright.domain.lift.MeasuredAt;
@@ -21,6 +22,9 @@ final class Contradictions {
     /** A measured tyre may stand over its nominal size by this factor before the two contradict each other; common practice, no source. */
     private static final double OVER_NOMINAL = 1.05;
 
+    /** Sine of the steepest slope that can be sent. */
+    private static final double HIGHEST_HILL_SINE = Math.sin(Math.PI / 4);
+
     private Contradictions() {}
 
     static void find(Setup setup, List<Fault> faults) {
@@ -37,6 +41,8 @@ final class Contradictions {
         }
         pack(setup.pack(), faults);
         FitContradictions.find(setup, faults);
+        brakes(setup.brakes(), setup.chassis(), faults);
+        hill(setup.hill(), faults);
         aboard(setup, faults);
         FrameForm.find(setup.frame(), faults);
         if (setup.load() != null) {
@@ -367,6 +373,67 @@ final class Contradictions {
             faults.add(Fault.contradiction(
                     "/pack/blocks",
                     "These blocks hold " + cells.getAsInt() + " cells in series, at most 200 are allowed"));
+        }
+    }
+
+    private static void brakes(@Nullable Brakes brakes, @Nullable Chassis chassis, List<Fault> faults) {
+        if (brakes == null) {
+            return;
+        }
+        String oneStrength = "; give the strength one way: torque at the wheels, or force at the ground";
+        AxleSet braked = chassis == null ? null : chassis.braked();
+        axleBrakes(brakes.front(), "/brakes/front", braked == AxleSet.REAR, oneStrength, faults);
+        axleBrakes(brakes.rear(), "/brakes/rear", braked == AxleSet.FRONT, oneStrength, faults);
+        Brakes.ParkingBrake parking = brakes.parking();
+        if (parking != null) {
+            exclude(
+                    faults,
+                    "/brakes/parking/torque",
+                    parking.torque(),
+                    "/brakes/parking/force",
+                    parking.force(),
+                    oneStrength);
+        }
+    }
+
+    private static void axleBrakes(
+            Brakes.@Nullable AxleBrakes axle,
+            String pointer,
+            boolean unbraked,
+            String oneStrength,
+            List<Fault> faults) {
+        if (axle == null) {
+            return;
+        }
+        exclude(faults, pointer + "/torque", axle.torque(), pointer + "/force", axle.force(), oneStrength);
+        boolean figures = axle.torque() != null || axle.force() != null || axle.kind() != null || axle.mass() != null;
+        if (unbraked && figures) {
+            faults.add(Fault.contradiction(
+                    pointer, pointer + " has figures, but /chassis/braked says that this axle has no brakes"));
+        }
+    }
+
+    /** Length, drop and grade of a hill within one per cent of each other. */
+    private static void hill(@Nullable Hill hill, List<Fault> faults) {
+        if (hill == null) {
+            return;
+        }
+        Quantity grade = complete(hill.grade());
+        double lengthM = positiveSi(hill.length());
+        double dropM = positiveSi(hill.drop());
+        if (lengthM == 0 || dropM == 0) {
+            return;
+        }
+        if (dropM > lengthM * HIGHEST_HILL_SINE) {
+            faults.add(Fault.contradiction(
+                    "/hill/drop",
+                    "A road can't fall by more than its length times 0.707, which is a slope of 45 degrees"));
+        } else if (grade != null && Math.abs(dropM - lengthM * Math.sin(grade.si())) > 0.01 * dropM) {
+            faults.add(Fault.contradiction(
+                    "/hill/grade",
+                    "Length, drop and grade disagree: a drop over this length is a grade of "
+                            + Form.readable(100 * Math.tan(Math.asin(dropM / lengthM)))
+                            + " %; give two of the three, and mind per cent against degrees"));
         }
     }
 

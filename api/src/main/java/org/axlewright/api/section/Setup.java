@@ -64,4 +64,6 @@ public record Setup(
         @Valid @Nullable Seat seat,
         @Valid @Nullable Storage storage,
         @Valid @Nullable Ownership ownership,
-        @Valid @Nullable Readings readings) {}
+        @Valid @Nullable Readings readings,
+        @Valid @Nullable Brakes brakes,
+        @Valid @Nullable Hill hill) {}

@@ -35,7 +35,7 @@ class CalculationsTest {
     @Test
     void everyQuestionIsRegisteredOnce() {
         assertThat(CALCULATIONS.all().stream().map(Calculation::name))
-                .containsExactly("centre-of-gravity", "lift-geometry", "gearing", "drive-performance", "pack-range", "pack-fit", "pack-check", "storage", "charge-time", "conductor-size", "precharge", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost");
+                .containsExactly("centre-of-gravity", "lift-geometry", "braking", "gearing", "drive-performance", "pack-range", "pack-fit", "pack-check", "storage", "charge-time", "conductor-size", "precharge", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost");
     }
 
     @Test
