@@ -11,6 +11,7 @@ import org.axlewright.api.charging.ChargeTimeCalculation;
 import org.axlewright.api.conductor.ConductorSizeCalculation;
 import org.axlewright.api.drive.DrivePerformanceCalculation;
 import org.axlewright.api.drive.GearingCalculation;
+import org.axlewright.api.descent.DescentCalculation;
 import org.axlewright.api.energy.PackRangeCalculation;
 import org.axlewright.api.frame.FrameOverhangCalculation;
 import org.axlewright.api.legalclass.VehicleClassCalculation;
@@ -39,6 +40,7 @@ public final class Calculations {
             new CentreOfGravityCalculation(),
             new LiftGeometryCalculation(),
             new BrakingCalculation(),
+            new DescentCalculation(),
             new GearingCalculation(),
             new DrivePerformanceCalculation(),
             new PackRangeCalculation(),

@@ -35,7 +35,7 @@ class CalculationsTest {
     @Test
     void everyQuestionIsRegisteredOnce() {
         assertThat(CALCULATIONS.all().stream().map(Calculation::name))
-                .containsExactly("centre-of-gravity", "lift-geometry", "braking", "gearing", "drive-performance", "pack-range", "pack-fit", "pack-check", "storage", "charge-time", "conductor-size", "precharge", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost");
+                .containsExactly("centre-of-gravity", "lift-geometry", "braking", "descent", "gearing", "drive-performance", "pack-range", "pack-fit", "pack-check", "storage", "charge-time", "conductor-size", "precharge", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost");
     }
 
     @Test
@@ -109,6 +109,7 @@ class CalculationsTest {
             Map.entry("/pack/blocks/cellsInSeries", "3"),
             Map.entry("/load/current", "{\"value\": 75, \"unit\": \"A\"}"),
             Map.entry("/drive/measured/speed", "{\"value\": 19, \"unit\": \"km/h\"}"),
+            Map.entry("/hill/drop", "{\"value\": 0.72, \"unit\": \"m\"}"),
             Map.entry("/load/power", "{\"value\": 2, \"unit\": \"kW\"}"),
             Map.entry("/circuits/0/voltage", "{\"value\": 48, \"unit\": \"V\"}"),
             Map.entry("/circuits/0/continuousCurrent", "{\"value\": 50, \"unit\": \"A\"}"),

@@ -325,8 +325,8 @@ final class BrakingFindings {
         if (input.braked() != AxleSet.REAR || "empty".equals(name)) {
             return;
         }
-        Double grade = input.gradeRad();
-        boolean steep = grade != null && Math.abs(grade) >= DOWNHILL_RAD;
+        double slopeRad = input.gradeRad() == null ? 0 : Math.abs(input.gradeRad());
+        boolean steep = slopeRad >= DOWNHILL_RAD;
         Finding finding = Finding.of(
                         "rear-brakes-only",
                         steep ? Level.DANGER : Level.WARNING,
@@ -340,7 +340,7 @@ final class BrakingFindings {
                 .action("Brakes on all four wheels; until then creep down slopes and never brake hard in a turn.");
         trace.find(
                 steep
-                        ? finding.actual(new Measure(Math.abs(grade), GRADE)).limit(new Measure(DOWNHILL_RAD, GRADE))
+                        ? finding.actual(new Measure(slopeRad, GRADE)).limit(new Measure(DOWNHILL_RAD, GRADE))
                         : finding);
     }
 

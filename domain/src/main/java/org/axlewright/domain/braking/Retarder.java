@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param forceN force that the tyres pass on, N
  * @param limit what bounds it
  * @param frictionNeeded friction that the wanted force takes; null when the axle would leave the ground first or is not known
- * @param gripN what the tyres of the axle could pass on, N; null without friction or position
+ * @param gripN what the tyres of the axle could pass on before they slide or the rear wheels lift, N; null without friction or position
  * @param decelerationMPS2 slowing down, m/s²; negative where the hill pulls harder
  * @param distanceM to a standstill, m; null without speed or where it does not stop
  */
@@ -43,6 +43,18 @@ public record Retarder(
     private static final Step NEEDED_REAR = needed("rear", "μ = F·L/(m·g·x·cos θ − h·F)");
     private static final Step NEEDED_FRONT = needed("front", "μ = F·L/(m·g·(L − x)·cos θ + h·F)");
     private static final Step NEEDED_ALL = needed("both axles", "μ = F/(m·g·cos θ)");
+
+    private static final Step TIPS = Step.of(
+            "F_t",
+            "retarding force at which the rear wheels leave the ground",
+            "F_t = m·g·x·cos θ/h",
+            FORCE,
+            MOMENTS,
+            new Symbol("m", MASS),
+            new Symbol("g", ACCELERATION),
+            new Symbol("x", LENGTH),
+            new Symbol("h", LENGTH),
+            new Symbol("θ", ANGLE));
 
     private static Step needed(String axle, String formula) {
         return Step.of(
@@ -76,14 +88,15 @@ public record Retarder(
             @Nullable Double speedMPS,
             Trace trace) {
         Double gripN = null;
-        if (friction != null && axle == AxleSet.ALL) {
+        if (friction != null && stance != null) {
+            gripN = Math.min(
+                    stance.brakeLimitN(axle, friction, gradeRad, trace),
+                    axle == AxleSet.REAR ? Double.POSITIVE_INFINITY : tippingN(stance, gradeRad, trace));
+        } else if (friction != null && axle == AxleSet.ALL) {
             gripN = friction * massKg * Constants.STANDARD_GRAVITY * Math.cos(gradeRad);
-        } else if (friction != null && stance != null) {
-            double limitN = stance.brakeLimitN(axle, friction, gradeRad, trace);
-            gripN = limitN <= Double.MAX_VALUE ? limitN : null;
         }
-        boolean slides = gripN != null && gripN < wantedN;
-        double forceN = slides ? gripN : wantedN;
+        double forceN = gripN == null ? wantedN : Math.min(gripN, wantedN);
+        boolean slides = forceN < wantedN;
         double deceleration = forceN / massKg + Constants.STANDARD_GRAVITY * Math.sin(gradeRad);
         return new Retarder(
                 wantedN,
@@ -95,6 +108,12 @@ public record Retarder(
                 speedMPS == null || !(deceleration > Braking.LEAST_DECELERATION)
                         ? null
                         : (Double) (speedMPS * speedMPS / (2 * deceleration)));
+    }
+
+    private static double tippingN(Stance stance, double gradeRad, Trace trace) {
+        double forceN = stance.weightN() * Math.cos(gradeRad) * Math.max(0, stance.xM()) / stance.heightM();
+        return trace.note(
+                TIPS, forceN, stance.massKg(), stance.gravity(), stance.xM(), stance.heightM(), gradeRad);
     }
 
     /** Friction that a retarding force on these axles takes; null when there is no position, or the axle would leave the ground first. */

@@ -5,6 +5,7 @@ import static org.axlewright.domain.quantity.Dimension.MASS;
 import static org.axlewright.domain.quantity.Dimension.NONE;
 import static org.axlewright.domain.quantity.Dimension.TEMPERATURE_DIFFERENCE;
 
+import java.util.Map;
 import org.axlewright.domain.check.Check;
 import org.axlewright.domain.trace.Datum;
 import org.axlewright.domain.trace.Source;
@@ -60,6 +61,7 @@ public final class BrakeHeat {
     }
 
     private static Datum specificHeat(String metal) {
-        return Datum.in(Datum.table("/roadload/specific-heat.csv").get(metal), "specific-heat");
+        return Datum.in(
+                Datum.table("/roadload/specific-heat.csv").getOrDefault(metal, Map.of()), "specific-heat");
     }
 }
