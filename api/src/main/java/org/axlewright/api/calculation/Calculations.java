@@ -24,6 +24,7 @@ import org.axlewright.api.precharge.PrechargeCalculation;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.problem.Refused;
 import org.axlewright.api.seating.SeatReachCalculation;
+import org.axlewright.api.ride.RideHeightCalculation;
 import org.axlewright.api.section.Form;
 import org.axlewright.api.section.Setup;
 import org.axlewright.api.storage.StorageCalculation;
@@ -39,6 +40,7 @@ public final class Calculations {
     private static final List<Calculation<?, ?, ?>> REGISTRY = List.of(
             new CentreOfGravityCalculation(),
             new LiftGeometryCalculation(),
+            new RideHeightCalculation(),
             new BrakingCalculation(),
             new DescentCalculation(),
             new GearingCalculation(),

@@ -7,6 +7,7 @@ import static org.axlewright.domain.quantity.Dimension.MASS;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.section.Bare;
@@ -60,7 +61,8 @@ public final class MassSections {
 
     private static final Needs AXLES = Needs.all("/bare/axles/front", "/bare/axles/rear");
 
-    private static final Needs AS_WEIGHED = Needs.one(
+    /** The bare vehicle on the scales, in plan. */
+    public static final Needs AS_WEIGHED = Needs.one(
             SCALES, AXLES, Needs.all("/bare/mass", "/bare/frontShare"), Needs.all("/bare/mass", "/bare/position/x"));
 
     private static final Pointer RAISED_AXLE = Pointer.of("/bare/raisedAxle");
@@ -196,7 +198,44 @@ public final class MassSections {
      * @param occupied as driven: {@code laden} if measured, else derived
      * @param empty without occupants; null when only {@code laden} is known
      */
-    public record States(PointMass occupied, @Nullable PointMass empty) {}
+    public record States(PointMass occupied, @Nullable PointMass empty) {
+
+        /** Mass as driven, kg. */
+        public double massKg() {
+            return occupied.massKg();
+        }
+
+        /** Centre of gravity as driven behind the front axle, m. */
+        public double xM() {
+            return occupied.xM();
+        }
+
+        /** Height of the centre of gravity as driven, m; null when not known. */
+        public @Nullable Double heightM() {
+            return occupied.zM();
+        }
+
+        /** Mass without occupants, kg; null when not known. */
+        public @Nullable Double emptyMassKg() {
+            return empty == null ? null : (Double) empty.massKg();
+        }
+
+        /** Axle loads as driven, standing level. */
+        public AxleLoads loads(double wheelbaseM) {
+            return loads(occupied, wheelbaseM);
+        }
+
+        /** Axle loads without occupants, standing level; null when not known. */
+        public @Nullable AxleLoads emptyLoads(double wheelbaseM) {
+            return empty == null ? null : loads(empty, wheelbaseM);
+        }
+
+        private static AxleLoads loads(PointMass whole, double wheelbaseM) {
+            double weightN = whole.massKg() * Constants.STANDARD_GRAVITY;
+            double rearN = weightN * whole.xM() / wheelbaseM;
+            return new AxleLoads(weightN - rearN, rearN);
+        }
+    }
 
     /**
      * Mass and centre of gravity in both states, for the questions that only use them; what is derived is listed as an assumption. Call
@@ -363,6 +402,67 @@ public final class MassSections {
         return AS_WEIGHED.missing(setup).isEmpty()
                 ? new PointMass(bareMassKg(setup.bare()), (1 - share) * wheelbaseM, null, heightAsWeighedM(setup))
                 : null;
+    }
+
+    /** Loads of the two axles, N, standing level, of the bare vehicle as weighed; null when not known. */
+    public static @Nullable AxleLoads axleLoadsAsWeighed(Setup setup) {
+        Double wheelbaseM = setup.chassis() == null ? null : si(setup.chassis().wheelbase());
+        Double frontShare = wheelbaseM == null ? null : frontShareAsWeighed(setup);
+        if (frontShare == null || !AS_WEIGHED.missing(setup).isEmpty()) {
+            return null;
+        }
+        double weightN = bareMassKg(Objects.requireNonNull(setup.bare())) * Constants.STANDARD_GRAVITY;
+        return new AxleLoads(weightN * frontShare, weightN * (1 - frontShare));
+    }
+
+    /**
+     * Loads of the two axles, N, standing level, of the bare vehicle with its items and some of what comes and goes. Call when
+     * {@link #axleLoadsAsWeighed} is known and {@link #POSITION_IN_PLAN} is met by it.
+     *
+     * @param cargo whether items that come and go are aboard
+     * @param aboard whether the occupant of that index is
+     */
+    public static AxleLoads axleLoads(Setup setup, Resolution resolution, boolean cargo, IntPredicate aboard) {
+        AxleLoads weighed = Objects.requireNonNull(axleLoadsAsWeighed(setup));
+        double wheelbaseM = need(Objects.requireNonNull(setup.chassis()).wheelbase());
+        double frontN = weighed.frontN();
+        double rearN = weighed.rearN();
+        List<Item> items = setup.items() == null ? List.of() : setup.items();
+        List<Occupant> occupants = setup.occupants() == null ? List.of() : setup.occupants();
+        for (int i = 0; i < items.size() + occupants.size(); i++) {
+            int person = i - items.size();
+            boolean there =
+                    person < 0 ? cargo || !Boolean.TRUE.equals(items.get(i).cargo()) : aboard.test(person);
+            if (there) {
+                double weightN = Constants.STANDARD_GRAVITY
+                        * (person < 0
+                                ? itemMassKg(items.get(i))
+                                : occupantMassKg(occupants.get(person), person, resolution));
+                Position position = person < 0
+                        ? items.get(i).position()
+                        : occupants.get(person).position();
+                double onRear = need(Objects.requireNonNull(position).x()) / wheelbaseM;
+                frontN += weightN * (1 - onRear);
+                rearN += weightN * onRear;
+            }
+        }
+        return new AxleLoads(frontN, rearN);
+    }
+
+    /** Whether {@code bare} with items and occupants can be added up, whatever {@code laden} says. */
+    public static boolean derivable(Setup setup) {
+        return DERIVABLE.missing(setup).isEmpty();
+    }
+
+    /** Index of the driver: who is marked, else the first; -1 when nobody is aboard. */
+    public static int driver(Setup setup) {
+        List<Occupant> occupants = setup.occupants() == null ? List.of() : setup.occupants();
+        for (int i = 0; i < occupants.size(); i++) {
+            if (Boolean.TRUE.equals(occupants.get(i).driver())) {
+                return i;
+            }
+        }
+        return occupants.isEmpty() ? -1 : 0;
     }
 
     /** Axle loads as driven, N: {@code laden} if measured, else the bare vehicle with items and occupants; null when not known. */

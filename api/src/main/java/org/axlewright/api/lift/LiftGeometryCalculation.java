@@ -8,11 +8,14 @@ import org.axlewright.api.calculation.MassSections;
 import org.axlewright.api.calculation.Needs;
 import org.axlewright.api.calculation.Resolution;
 import org.axlewright.api.calculation.Rises;
+import org.axlewright.api.calculation.SpringSections;
 import org.axlewright.api.lift.LiftGeometryResult.AxleClearanceRise;
 import org.axlewright.api.lift.LiftGeometryResult.ClearanceAngle;
 import org.axlewright.api.lift.LiftGeometryResult.FrontTravel;
+import org.axlewright.api.lift.LiftGeometryResult.GroundClearance;
 import org.axlewright.api.lift.LiftGeometryResult.LengthChange;
 import org.axlewright.api.lift.LiftGeometryResult.SimpleAngle;
+import org.axlewright.api.lift.LiftGeometryResult.Squat;
 import org.axlewright.api.lift.LiftGeometryResult.WheelChange;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.section.Chassis;
@@ -117,6 +120,7 @@ public final class LiftGeometryCalculation implements Calculation<Input, Result,
                 clearance,
                 frontCorner,
                 rearCorner,
+                squat(setup, resolution),
                 frontShare,
                 heightBefore(setup, rise, frontShare),
                 gearing(setup, resolution),
@@ -136,6 +140,11 @@ public final class LiftGeometryCalculation implements Calculation<Input, Result,
         return overhang == null || overhang.reach() == null || overhang.height() == null
                 ? null
                 : new Corner(overhang.reach().si(), overhang.height().si());
+    }
+
+    private static LiftGeometry.@Nullable Squat squat(Setup setup, Resolution resolution) {
+        SpringSections.Squat squat = SpringSections.squat(setup, resolution);
+        return squat == null ? null : new LiftGeometry.Squat(squat.frontM(), squat.rearM());
     }
 
     /** As driven when measured, else as weighed. */
@@ -334,6 +343,7 @@ public final class LiftGeometryCalculation implements Calculation<Input, Result,
         if (input.groundClearanceM() == null) {
             resolution.notAnswered("/groundClearance", "/chassis/groundClearance");
         }
+        resolution.notAnswered("/squat", SpringSections.squatMissing(setup));
         angle("/approachAngle", input.frontCorner(), "/chassis/frontOverhang", input, resolution);
         if (input.groundClearanceM() == null || input.wheelbaseM() == null) {
             resolution.notAnswered(
@@ -439,7 +449,15 @@ public final class LiftGeometryCalculation implements Calculation<Input, Result,
                         units.clearance(result.frontAxleRiseM()), units.clearance(result.rearAxleRiseM())),
                 clearance == null
                         ? null
-                        : new LengthChange(units.clearance(clearance.before()), units.clearance(clearance.after())),
+                        : new GroundClearance(
+                                units.clearance(clearance.before()),
+                                units.clearance(clearance.after()),
+                                result.clearanceLadenM() == null ? null : units.clearance(result.clearanceLadenM())),
+                result.squat() == null
+                        ? null
+                        : new Squat(
+                                units.clearance(result.squat().frontM()),
+                                units.clearance(result.squat().rearM())),
                 angle(result.approach(), units),
                 angle(result.breakover(), units),
                 angle(result.departure(), units),

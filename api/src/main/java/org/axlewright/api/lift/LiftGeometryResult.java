@@ -31,7 +31,13 @@ public record LiftGeometryResult(
         AxleClearanceRise axleClearanceRise,
 
         @Schema(description = "Ground clearance at mid-wheelbase.") @Nullable
-        LengthChange groundClearance,
+        GroundClearance groundClearance,
+
+        @Schema(
+                description =
+                        "How far springs and tyres bring the frame down under the load aboard; only where the springs of both axles are known. Heights and angles `after` leave it out.")
+        @Nullable
+        Squat squat,
 
         @Schema(description = "Approach angle.") @Nullable ClearanceAngle approachAngle,
 
@@ -87,6 +93,27 @@ public record LiftGeometryResult(
     public record AxleClearanceRise(
             @Schema(description = "Front axle.") Length front,
             @Schema(description = "Rear axle.") Length rear) {}
+
+    /** How far the frame comes down under the load. */
+    @Schema(
+            name = "LiftSquat",
+            description =
+                    "How far springs and tyres bring the frame down under the load aboard, mm or in; negative when it rises. `ride-height` shows the working.")
+    public record Squat(
+            @Schema(description = "Over the front axle.") Length front,
+            @Schema(description = "Over the rear axle.") Length rear) {}
+
+    /** Ground clearance before, after, and as loaded. */
+    @Schema(description = "Ground clearance at mid-wheelbase, mm or in.")
+    public record GroundClearance(
+            @Schema(description = "As found.") Length before,
+            @Schema(description = "As lifted.") Length after,
+
+            @Schema(
+                    description =
+                            "As lifted and loaded: less the squat of springs and tyres; negative when it would rest on the ground.")
+            @Nullable
+            Length laden) {}
 
     /** A height before and after. */
     @Schema(description = "A height before and after, mm or in.")

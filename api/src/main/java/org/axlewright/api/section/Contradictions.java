@@ -63,6 +63,11 @@ final class Contradictions {
             tyre(tyres.rear(), "/tyres/rear", faults);
         }
         precharge(setup.precharge(), faults);
+        Suspension suspension = setup.suspension();
+        if (suspension != null) {
+            suspension(suspension.front(), "/suspension/front", faults);
+            suspension(suspension.rear(), "/suspension/rear", faults);
+        }
         List<Circuit> circuits = setup.circuits() == null ? List.of() : setup.circuits();
         for (int i = 0; i < circuits.size(); i++) {
             circuit(circuits.get(i), "/circuits/" + i, faults);
@@ -297,6 +302,26 @@ final class Contradictions {
                     charge.to() == null ? from : to,
                     charge.to() == null ? to : from));
         }
+    }
+
+    private static void suspension(Suspension.@Nullable AxleSuspension axle, String pointer, List<Fault> faults) {
+        if (axle == null) {
+            return;
+        }
+        exclude(
+                faults,
+                pointer + "/measured",
+                axle.measured(),
+                pointer + "/springRate",
+                axle.springRate(),
+                "; give the springs one way: their rate, or how far a known mass pressed them down");
+        exclude(
+                faults,
+                pointer + "/springSpacing",
+                axle.springSpacing(),
+                pointer + "/independent",
+                Boolean.TRUE.equals(axle.independent()) ? axle.independent() : null,
+                "; springs of a solid axle have a spacing, independent wheels have a track");
     }
 
     /** Null for a quantity without value or unit: that is a fault of its own, and nothing can be held against it. */

@@ -59,7 +59,9 @@ public record Suspension(
             @Schema(description = "Rate of one spring.") @Within(min = 0.1, max = 2000, unit = "N/mm") @Nullable
             SpringRate springRate,
 
-            @Schema(description = "Wheel travel left before the bump stop.")
+            @Schema(
+                    description =
+                            "Wheel travel left before the bump stop, the vehicle standing as weighed and on the stops it has now.")
             @Within(min = 0, max = 1, unit = "m")
             @Nullable
             Length freeTravel,
@@ -91,7 +93,18 @@ public record Suspension(
             @Schema(description = "Mass of wheels, axle and half the links: what the springs don't carry.")
             @Within(min = 0, max = 1000, unit = "kg")
             @Nullable
-            Mass unsprungMass) {}
+            Mass unsprungMass,
+
+            @Schema(
+                    description =
+                            "True where each wheel has its own arms, false for a solid axle. Four joints of a double wishbone say true.")
+            @Nullable
+            Boolean independent,
+
+            @Schema(description = "From spring to spring across a solid axle; for the roll stiffness of the axle.")
+            @Within(min = 0.1, max = 2, unit = "m")
+            @Nullable
+            Length springSpacing) {}
 
     /** A known mass and how far it pressed one end of the vehicle down. */
     @Schema(description = "A known mass set down on the vehicle, and how far the frame came down over the axle.")

@@ -35,7 +35,7 @@ class CalculationsTest {
     @Test
     void everyQuestionIsRegisteredOnce() {
         assertThat(CALCULATIONS.all().stream().map(Calculation::name))
-                .containsExactly("centre-of-gravity", "lift-geometry", "braking", "descent", "gearing", "drive-performance", "pack-range", "pack-fit", "pack-check", "storage", "charge-time", "conductor-size", "precharge", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost");
+                .containsExactly("centre-of-gravity", "lift-geometry", "ride-height", "braking", "descent", "gearing", "drive-performance", "pack-range", "pack-fit", "pack-check", "storage", "charge-time", "conductor-size", "precharge", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost");
     }
 
     @Test
@@ -107,6 +107,8 @@ class CalculationsTest {
             Map.entry("/tyres/rear/rollout", "{\"value\": 1400, \"unit\": \"mm\"}"),
             Map.entry("/tyres/front/rollout", "{\"value\": 1400, \"unit\": \"mm\"}"),
             Map.entry("/pack/blocks/cellsInSeries", "3"),
+            Map.entry("/suspension/front/measured/mass", "{\"value\": 100, \"unit\": \"kg\"}"),
+            Map.entry("/suspension/front/measured/drop", "{\"value\": 30, \"unit\": \"mm\"}"),
             Map.entry("/load/current", "{\"value\": 75, \"unit\": \"A\"}"),
             Map.entry("/drive/measured/speed", "{\"value\": 19, \"unit\": \"km/h\"}"),
             Map.entry("/hill/drop", "{\"value\": 0.72, \"unit\": \"m\"}"),

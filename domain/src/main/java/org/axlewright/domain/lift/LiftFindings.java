@@ -250,6 +250,18 @@ final class LiftFindings {
                     .limit(new Measure(0, CLEARANCE))
                     .action("Lower it less"));
         }
+        Double laden = result.clearanceLadenM();
+        if (laden != null && !(laden > 0)) {
+            trace.find(Finding.of(
+                            "frame-on-ground-laden",
+                            Level.DANGER,
+                            "On these springs the loaded frame would stand at {actual}: it rests on the ground or on its bump stops",
+                            STATICS)
+                    .at("/suspension")
+                    .actual(new Measure(laden, CLEARANCE))
+                    .limit(new Measure(0, CLEARANCE))
+                    .action("Check the rates; take load off or fit stiffer springs"));
+        }
         withinTyre(input.frontCorner(), result.approach(), "/chassis/frontOverhang", input.frontRadii() != null, trace);
         withinTyre(input.rearCorner(), result.departure(), "/chassis/rearOverhang", input.rearRadii() != null, trace);
         withinTyre(

@@ -34,6 +34,15 @@ public final class LiftGeometry {
             new Symbol("h_m", CLEARANCE),
             new Symbol("Δz_f", CLEARANCE),
             new Symbol("Δz_r", CLEARANCE));
+    private static final Step CLEARANCE_LADEN = Step.of(
+            "h_m″",
+            "ground clearance at mid-wheelbase after, as loaded",
+            "h_m″ = h_m' − (s_f + s_r)/2",
+            CLEARANCE,
+            RIGID_FRAME,
+            new Symbol("h_m'", CLEARANCE),
+            new Symbol("s_f", CLEARANCE),
+            new Symbol("s_r", CLEARANCE));
     private static final Step FRONT_CORNER = corner(
             "h_a'", "height of the point ahead of the front wheels after", "h_a' = h_a + Δz_f + (Δz_r − Δz_f) · x/L");
     private static final Step REAR_CORNER = corner(
@@ -89,6 +98,14 @@ public final class LiftGeometry {
      */
     public record TyreLoad(Axle axle, String pointer, double loadN, double limitN) {}
 
+    /** How far springs and tyres bring the frame down over each axle under the load, m; negative when it rises. */
+    public record Squat(double frontM, double rearM) {
+        public Squat {
+            finite(frontM, "frontM");
+            finite(rearM, "rearM");
+        }
+    }
+
     /**
      * The vehicle as found and what was done to it; null what is not known.
      *
@@ -97,6 +114,7 @@ public final class LiftGeometry {
      * @param frontRadii loaded radii of the front tyres
      * @param rearRadii loaded radii of the rear tyres
      * @param groundClearanceM lowest point of the frame, at mid-wheelbase
+     * @param squat as loaded against as found
      * @param frontShare share of the weight on the front axle
      * @param heightBeforeM height of the centre of gravity before, m
      * @param gearing the driven tyres
@@ -114,6 +132,7 @@ public final class LiftGeometry {
             @Nullable Double groundClearanceM,
             @Nullable Corner frontCorner,
             @Nullable Corner rearCorner,
+            @Nullable Squat squat,
             @Nullable Double frontShare,
             @Nullable Double heightBeforeM,
             @Nullable DrivenTyres gearing,
@@ -154,6 +173,8 @@ public final class LiftGeometry {
      * @param frontAxleRiseM rise of the axle itself, by the tyre alone
      * @param rearAxleRiseM rise of the axle itself, by the tyre alone
      * @param stabilityFactor static stability now over before
+     * @param squat as loaded against as found
+     * @param clearanceLadenM ground clearance after, as loaded
      */
     public record Result(
             double frontRiseM,
@@ -163,6 +184,8 @@ public final class LiftGeometry {
             double frontAxleRiseM,
             double rearAxleRiseM,
             @Nullable Change groundClearance,
+            @Nullable Squat squat,
+            @Nullable Double clearanceLadenM,
             @Nullable ClearanceAngle approach,
             @Nullable ClearanceAngle breakover,
             @Nullable ClearanceAngle departure,
@@ -187,6 +210,8 @@ public final class LiftGeometry {
                 rise.front().tyreM(),
                 rise.rear().tyreM(),
                 clearance,
+                input.squat(),
+                laden(input.squat(), clearance, trace),
                 approach(input, trace),
                 breakover(input, clearance, trace),
                 departure(input, trace),
@@ -208,6 +233,17 @@ public final class LiftGeometry {
         return before == null
                 ? null
                 : new Change(before, trace.note(CLEARANCE_AFTER, before + (frontM + rearM) / 2, before, frontM, rearM));
+    }
+
+    private static @Nullable Double laden(@Nullable Squat squat, @Nullable Change clearance, Trace trace) {
+        return squat == null || clearance == null
+                ? null
+                : (Double) trace.note(
+                        CLEARANCE_LADEN,
+                        clearance.after() - (squat.frontM() + squat.rearM()) / 2,
+                        clearance.after(),
+                        squat.frontM(),
+                        squat.rearM());
     }
 
     private static @Nullable ClearanceAngle approach(Input input, Trace trace) {

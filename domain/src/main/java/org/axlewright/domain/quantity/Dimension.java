@@ -43,6 +43,7 @@ public enum Dimension {
     STRESS("Pa", UnitSystem::stress),
     SPRING_RATE("N/m", UnitSystem::springRate),
     ROLL_GRADIENT("rad s2/m", UnitSystem::rollGradient),
+    FREQUENCY("Hz", UnitSystem::frequency),
     CONSUMPTION("J/m", UnitSystem::consumption),
     /** Of a section, in working only: answers carry no unit for it. */
     SECTION_MODULUS("m3", null),

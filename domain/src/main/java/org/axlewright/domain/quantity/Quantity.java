@@ -29,6 +29,7 @@ public sealed interface Quantity
                 Stress,
                 SpringRate,
                 RollGradient,
+                Frequency,
                 Consumption,
                 Temperature,
                 Grade {

@@ -177,6 +177,10 @@ public enum UnitSystem {
         return new RollGradient(RollGradientUnit.DEGREE_PER_G.fromSi(si), RollGradientUnit.DEGREE_PER_G);
     }
 
+    public Frequency frequency(double hertz) {
+        return new Frequency(hertz, FrequencyUnit.HERTZ);
+    }
+
     public Consumption consumption(double joulesPerMetre) {
         ConsumptionUnit unit = pick(ConsumptionUnit.WATT_HOUR_PER_KILOMETRE, ConsumptionUnit.WATT_HOUR_PER_MILE);
         return new Consumption(unit.fromSi(joulesPerMetre), unit);

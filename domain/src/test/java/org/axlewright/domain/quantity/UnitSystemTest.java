@@ -46,6 +46,7 @@ class UnitSystemTest {
             STRESS, MPa, psi
             SPRING_RATE, N/mm, lbf/in
             ROLL_GRADIENT, deg/g, deg/g
+            FREQUENCY, Hz, Hz
             CONSUMPTION, Wh/km, Wh/mi
             """;
 

@@ -57,6 +57,7 @@ class UnitsTest {
         CONTRACT.put("Stress", "MPa psi");
         CONTRACT.put("SpringRate", "N/mm lbf/in");
         CONTRACT.put("RollGradient", "deg/g");
+        CONTRACT.put("Frequency", "Hz");
         CONTRACT.put("Consumption", "Wh/km Wh/mi");
     }
 
@@ -165,6 +166,7 @@ class UnitsTest {
                         UCUM.NEWTON.divide(MetricPrefix.MILLI(metre)),
                         poundForce.divide(UCUM.INCH_INTERNATIONAL)));
         units.put("RollGradient", of(UCUM.RADIAN.multiply(second.pow(2)).divide(metre), UCUM.DEGREE.divide(gravity)));
+        units.put("Frequency", of(UCUM.HERTZ, UCUM.HERTZ));
         units.put("Consumption", of(UCUM.JOULE.divide(metre), wattHour.divide(kilometre), wattHour.divide(mile)));
         return units;
     }
