@@ -14,6 +14,7 @@ import org.axlewright.api.drive.GearingCalculation;
 import org.axlewright.api.descent.DescentCalculation;
 import org.axlewright.api.energy.PackRangeCalculation;
 import org.axlewright.api.frame.FrameOverhangCalculation;
+import org.axlewright.api.joint.JointCalculation;
 import org.axlewright.api.legalclass.VehicleClassCalculation;
 import org.axlewright.api.lift.LiftGeometryCalculation;
 import org.axlewright.api.mass.CentreOfGravityCalculation;
@@ -52,6 +53,7 @@ public final class Calculations {
             new ChargeTimeCalculation(),
             new ConductorSizeCalculation(),
             new PrechargeCalculation(),
+            new JointCalculation(),
             new FrameOverhangCalculation(),
             new SeatReachCalculation(),
             new VehicleClassCalculation(),

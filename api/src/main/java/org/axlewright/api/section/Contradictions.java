@@ -67,6 +67,9 @@ final class Contradictions {
         if (suspension != null) {
             suspension(suspension.front(), "/suspension/front", faults);
             suspension(suspension.rear(), "/suspension/rear", faults);
+        List<Joint> joints = setup.joints() == null ? List.of() : setup.joints();
+        for (int i = 0; i < joints.size(); i++) {
+            joint(joints.get(i), "/joints/" + i, faults);
         }
         List<Circuit> circuits = setup.circuits() == null ? List.of() : setup.circuits();
         for (int i = 0; i < circuits.size(); i++) {
@@ -138,6 +141,32 @@ final class Contradictions {
                 pointer + "/location",
                 circuit.location(),
                 "; a location has its own temperature, the table's factor contains it");
+    }
+
+    private static void joint(Joint joint, String pointer, List<Fault> faults) {
+        exclude(
+                faults,
+                pointer + "/resistance",
+                joint.resistance(),
+                pointer + "/voltageDrop",
+                joint.voltageDrop(),
+                "; one follows from the other and the current");
+        String oneCurrent = "; say the current it carries one way";
+        exclude(faults, pointer + "/profile", joint.profile(), pointer + "/circuit", joint.circuit(), oneCurrent);
+        exclude(
+                faults,
+                pointer + "/continuousCurrent",
+                joint.continuousCurrent(),
+                pointer + "/circuit",
+                joint.circuit(),
+                oneCurrent);
+        exclude(
+                faults,
+                pointer + "/profile",
+                joint.profile(),
+                pointer + "/continuousCurrent",
+                joint.continuousCurrent(),
+                oneCurrent);
     }
 
     private static void precharge(@Nullable Precharge precharge, List<Fault> faults) {

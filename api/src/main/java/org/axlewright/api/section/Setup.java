@@ -66,4 +66,8 @@ public record Setup(
         @Valid @Nullable Ownership ownership,
         @Valid @Nullable Readings readings,
         @Valid @Nullable Brakes brakes,
-        @Valid @Nullable Hill hill) {}
+        @Valid @Nullable Hill hill,
+        @ArraySchema(arraySchema = @Schema(description = "Terminals and other joints as measured."))
+        @Size(max = 200)
+        @Nullable
+        List<@Valid Joint> joints) {}

@@ -35,7 +35,7 @@ class CalculationsTest {
     @Test
     void everyQuestionIsRegisteredOnce() {
         assertThat(CALCULATIONS.all().stream().map(Calculation::name))
-                .containsExactly("centre-of-gravity", "lift-geometry", "ride-height", "braking", "descent", "gearing", "drive-performance", "pack-range", "pack-fit", "pack-check", "storage", "charge-time", "conductor-size", "precharge", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost");
+                .containsExactly("centre-of-gravity", "lift-geometry", "ride-height", "braking", "descent", "gearing", "drive-performance", "pack-range", "pack-fit", "pack-check", "storage", "charge-time", "conductor-size", "precharge", "joint", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost");
     }
 
     @Test
@@ -117,6 +117,7 @@ class CalculationsTest {
             Map.entry("/circuits/0/continuousCurrent", "{\"value\": 50, \"unit\": \"A\"}"),
             Map.entry("/pack/capacityRows/0/current", "{\"value\": 25, \"unit\": \"A\"}"),
             Map.entry("/drive/controller/capacitance", "{\"value\": 2, \"unit\": \"mF\"}"),
+            Map.entry("/joints/0/resistance", "{\"value\": 0.3, \"unit\": \"mohm\"}"),
             Map.entry("/precharge/measured/resistance", "{\"value\": 25, \"unit\": \"ohm\"}"),
             Map.entry("/precharge/measured/time", "{\"value\": 3, \"unit\": \"ms\"}"),
             Map.entry("/precharge/coil/current", "{\"value\": 0.5, \"unit\": \"A\"}"),
