@@ -170,15 +170,13 @@ public final class DescentCalculation implements Calculation<Descent.Input, Desc
     }
 
     private static AdhesionResult adhesion(OfState state, Descent.Result result) {
-        return new AdhesionResult(
-                state.adhesion().byMotor(), state.adhesion().byBrakes(), result.friction());
+        return new AdhesionResult(state.adhesion().byMotor(), state.adhesion().byBrakes(), result.friction());
     }
 
     private static @Nullable RunawayResult runaway(@Nullable Runaway runaway, UnitSystem units) {
         return runaway == null
                 ? null
-                : new RunawayResult(
-                        units.speed(runaway.terminalMPS()), shown(runaway.doublingS(), units::eventTime));
+                : new RunawayResult(units.speed(runaway.terminalMPS()), shown(runaway.doublingS(), units::eventTime));
     }
 
     private static <Q> @Nullable Q shown(@Nullable Double si, Function<Double, Q> unit) {

@@ -67,7 +67,8 @@ public record DescentResult(
             @Schema(description = "Energy of the height lost, Wh.")
             Energy energy,
 
-            @Schema(description = "Time on the way down, h.") Time duration,
+            @Schema(description = "Time on the way down, h.")
+            Time duration,
 
             @Schema(description = "Mean power of the height lost, W.") @Nullable
             Power meanPower,
@@ -176,9 +177,7 @@ public record DescentResult(
             TemperatureDifference rearTemperatureRise) {}
 
     /** A resistor for a pack that takes nothing. */
-    @Schema(
-            name = "DescentResistor",
-            description = "What a braking resistor must take when the pack takes nothing.")
+    @Schema(name = "DescentResistor", description = "What a braking resistor must take when the pack takes nothing.")
     public record ResistorResult(
             @Schema(description = "Greatest power, W.") Power power,
 
@@ -197,7 +196,8 @@ public record DescentResult(
     /** Friction needed. */
     @Schema(
             name = "DescentAdhesion",
-            description = "Friction that holding the speed takes on the stretch that asks most, against that of the ground.")
+            description =
+                    "Friction that holding the speed takes on the stretch that asks most, against that of the ground.")
     public record AdhesionResult(
             @Schema(description = "When the motor holds it alone, by the driven axle.") @Nullable
             Double byMotor,

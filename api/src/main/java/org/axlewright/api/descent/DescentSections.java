@@ -106,14 +106,11 @@ final class DescentSections {
     private static State state(PointMass mass, double wheelbaseM) {
         Double heightM = mass.zM();
         boolean placed = heightM != null && heightM > 0;
-        return new State(
-                mass.massKg(), placed ? new Stance(mass.massKg(), wheelbaseM, mass.xM(), heightM) : null);
+        return new State(mass.massKg(), placed ? new Stance(mass.massKg(), wheelbaseM, mass.xM(), heightM) : null);
     }
 
     private Descent.Leg hill(Hill hill) {
-        double fallRad = hill.grade() != null
-                ? hill.grade().si()
-                : Math.asin(need(hill.drop()) / need(hill.length()));
+        double fallRad = hill.grade() != null ? hill.grade().si() : Math.asin(need(hill.drop()) / need(hill.length()));
         double lengthM = hill.length() != null ? hill.length().si() : need(hill.drop()) / Math.sin(fallRad);
         return new Descent.Leg(lengthM, fallRad, need(hill.speed()), rolling(hill.surface(), "/hill/surface"), "/hill");
     }
@@ -191,7 +188,9 @@ final class DescentSections {
                         "nothing comes back unless the drive is known to regenerate",
                         Source.COMMON_PRACTICE);
         Double torqueNm = controller == null ? null : si(controller.regenerationTorque());
-        Double ratio = drive == null || drive.ratio() == null ? null : (Double) drive.ratio().value();
+        Double ratio = drive == null || drive.ratio() == null
+                ? null
+                : (Double) drive.ratio().value();
         Axle axle = driven == AxleSet.FRONT ? Axle.FRONT : Axle.REAR;
         LoadedRadii radii = torqueNm == null ? null : radii(axle);
         Double forceN = torqueNm == null || ratio == null || radii == null
@@ -256,10 +255,7 @@ final class DescentSections {
 
     /** As the strengths of the brakes, else as the axle loads on the level. */
     private @Nullable Double frontShare(
-            AxleSet braked,
-            Brakes.@Nullable AxleBrakes front,
-            Brakes.@Nullable AxleBrakes rear,
-            State occupied) {
+            AxleSet braked, Brakes.@Nullable AxleBrakes front, Brakes.@Nullable AxleBrakes rear, State occupied) {
         if (braked != AxleSet.ALL) {
             return braked == AxleSet.FRONT ? 1.0 : 0.0;
         }
@@ -269,9 +265,7 @@ final class DescentSections {
             return frontN / (frontN + rearN);
         }
         Stance stance = occupied.stance();
-        return stance == null
-                ? null
-                : (Double) Math.max(0, Math.min(1, 1 - stance.xM() / stance.wheelbaseM()));
+        return stance == null ? null : (Double) Math.max(0, Math.min(1, 1 - stance.xM() / stance.wheelbaseM()));
     }
 
     private @Nullable Double forceN(Brakes.@Nullable AxleBrakes brakes, Axle axle) {
@@ -288,7 +282,9 @@ final class DescentSections {
         if (sensor == null) {
             return 1;
         }
-        if (sensor.shown() != null && sensor.trueSpeed() != null && sensor.shown().si() > 0) {
+        if (sensor.shown() != null
+                && sensor.trueSpeed() != null
+                && sensor.shown().si() > 0) {
             return sensor.trueSpeed().si() / sensor.shown().si();
         }
         return sensor.pulsesExpected() != null && sensor.pulsesGiven() != null

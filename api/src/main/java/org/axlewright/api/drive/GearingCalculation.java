@@ -59,7 +59,6 @@ public final class GearingCalculation implements Calculation<Input, Result, Gear
     public List<String> leads() {
         return List.of(
                 "/idealSpeed",
-                "/roadSpeed/most",
                 "/limiter/motorSpeedCap",
                 "/limiter/shareOfFull",
                 "/speedPer1000Rpm",

@@ -67,6 +67,7 @@ final class Contradictions {
         if (suspension != null) {
             suspension(suspension.front(), "/suspension/front", faults);
             suspension(suspension.rear(), "/suspension/rear", faults);
+        }
         List<Joint> joints = setup.joints() == null ? List.of() : setup.joints();
         for (int i = 0; i < joints.size(); i++) {
             joint(joints.get(i), "/joints/" + i, faults);

@@ -67,6 +67,7 @@ public record Setup(
         @Valid @Nullable Readings readings,
         @Valid @Nullable Brakes brakes,
         @Valid @Nullable Hill hill,
+
         @ArraySchema(arraySchema = @Schema(description = "Terminals and other joints as measured."))
         @Size(max = 200)
         @Nullable

@@ -339,9 +339,7 @@ final class BrakingFindings {
                 .at("/chassis/braked")
                 .action("Brakes on all four wheels; until then creep down slopes and never brake hard in a turn.");
         trace.find(
-                steep
-                        ? finding.actual(new Measure(slopeRad, GRADE)).limit(new Measure(DOWNHILL_RAD, GRADE))
-                        : finding);
+                steep ? finding.actual(new Measure(slopeRad, GRADE)).limit(new Measure(DOWNHILL_RAD, GRADE)) : finding);
     }
 
     private static void parking(

@@ -112,8 +112,7 @@ public record Retarder(
 
     private static double tippingN(Stance stance, double gradeRad, Trace trace) {
         double forceN = stance.weightN() * Math.cos(gradeRad) * Math.max(0, stance.xM()) / stance.heightM();
-        return trace.note(
-                TIPS, forceN, stance.massKg(), stance.gravity(), stance.xM(), stance.heightM(), gradeRad);
+        return trace.note(TIPS, forceN, stance.massKg(), stance.gravity(), stance.xM(), stance.heightM(), gradeRad);
     }
 
     /** Friction that a retarding force on these axles takes; null when there is no position, or the axle would leave the ground first. */

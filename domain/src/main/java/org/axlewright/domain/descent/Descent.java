@@ -77,8 +77,8 @@ public final class Descent {
             THETA,
             new Symbol("Fr", FORCE),
             new Symbol("Fd", FORCE));
-    private static final Step HOLDING_POWER = Step.of(
-            "P", "power that holds the speed", "P = F·v", POWER, DYNAMICS, new Symbol("F", FORCE), V);
+    private static final Step HOLDING_POWER =
+            Step.of("P", "power that holds the speed", "P = F·v", POWER, DYNAMICS, new Symbol("F", FORCE), V);
     private static final Step CURRENT_WANTED = Step.of(
             "I",
             "charging current when the motor takes it all",
@@ -219,7 +219,10 @@ public final class Descent {
      * @param torqueForceN force at the ground of the largest braking torque, N; null when not known
      * @param controllerA largest current that the controller sends back, A; null when not known
      */
-    public record Regeneration(double share, @Nullable Double torqueForceN, @Nullable Double controllerA) {
+    public record Regeneration(
+            double share,
+            @Nullable Double torqueForceN,
+            @Nullable Double controllerA) {
         public Regeneration {
             Check.within(share, 0, 1, "share");
         }
@@ -270,7 +273,10 @@ public final class Descent {
     static final double COLD_C = 0;
 
     /** The braking resistor, as far as it is known. */
-    public record Resistor(@Nullable Double ohm, @Nullable Double continuousW, @Nullable Double heatSinkKg) {}
+    public record Resistor(
+            @Nullable Double ohm,
+            @Nullable Double continuousW,
+            @Nullable Double heatSinkKg) {}
 
     /**
      * The friction brakes.
@@ -281,7 +287,10 @@ public final class Descent {
      * @param rearKg drums or discs of the rear axle, kg; null when not known
      */
     public record FrictionBrakes(
-            @Nullable AxleSet braked, @Nullable Double frontShare, @Nullable Double frontKg, @Nullable Double rearKg) {}
+            @Nullable AxleSet braked,
+            @Nullable Double frontShare,
+            @Nullable Double frontKg,
+            @Nullable Double rearKg) {}
 
     /**
      * What is asked.
@@ -347,7 +356,10 @@ public final class Descent {
     }
 
     /** Heat of the friction brakes, J, and the rise by axle, K; null where an axle has no share or no known mass. */
-    public record BrakesHeat(double energyJ, @Nullable Double frontRiseK, @Nullable Double rearRiseK) {}
+    public record BrakesHeat(
+            double energyJ,
+            @Nullable Double frontRiseK,
+            @Nullable Double rearRiseK) {}
 
     /**
      * A resistor for a pack that takes nothing.
@@ -355,7 +367,11 @@ public final class Descent {
      * @param ohm largest resistance that takes the power; null without a voltage
      * @param riseK of its heat sink; null without a mass
      */
-    public record ResistorNeed(double powerW, double energyJ, @Nullable Double ohm, @Nullable Double riseK) {}
+    public record ResistorNeed(
+            double powerW,
+            double energyJ,
+            @Nullable Double ohm,
+            @Nullable Double riseK) {}
 
     /**
      * What the tyres must give on the steepest stretch.
@@ -363,7 +379,8 @@ public final class Descent {
      * @param byMotor friction when the driven axle holds it alone; null when not known or no load is left on it
      * @param byBrakes friction when the braked axles hold it alone
      */
-    public record Adhesion(@Nullable Double byMotor, @Nullable Double byBrakes) {}
+    public record Adhesion(
+            @Nullable Double byMotor, @Nullable Double byBrakes) {}
 
     /**
      * With nothing holding it.
@@ -534,8 +551,9 @@ public final class Descent {
                     addJ));
         }
         double holdJ = total.frictionBrakesJ() + total.driveLossJ() + total.packJ() + total.resistorJ();
-        double lastMPS =
-                input.legs().isEmpty() ? 0 : input.legs().get(input.legs().size() - 1).speedMPS();
+        double lastMPS = input.legs().isEmpty()
+                ? 0
+                : input.legs().get(input.legs().size() - 1).speedMPS();
         double stopJ = trace.note(
                 STOP_ENERGY,
                 RoadLoad.kineticJ(state.massKg(), input.rotatingMassShare(), lastMPS),
@@ -568,16 +586,7 @@ public final class Descent {
         Double fadeToV = lfp ? (Double) (pack.cells() * FADE_TO_V) : null;
         if (!(share > 0)) {
             return new PackDown(
-                    headroomC,
-                    headroomJ,
-                    null,
-                    null,
-                    null,
-                    null,
-                    pack.stateOfCharge(),
-                    fadeFromV,
-                    fadeToV,
-                    toBearV);
+                    headroomC, headroomJ, null, null, null, null, pack.stateOfCharge(), fadeFromV, fadeToV, toBearV);
         }
         double chargeC = trace.note(PACK_CHARGE, packJ / volts, packJ, volts);
         double wantedC = freeJ / volts;
@@ -694,14 +703,14 @@ public final class Descent {
         Double byMotor = null;
         Double byBrakes = null;
         for (Leg leg : input.legs()) {
-            double holdingN = pull(input, state.massKg(), leg, Trace.withoutWorking())
-                    .holdingN();
+            double holdingN =
+                    pull(input, state.massKg(), leg, Trace.withoutWorking()).holdingN();
             if (holdingN <= 0) {
                 continue;
             }
             Double motor = friction(state.stance(), input.driven(), holdingN, leg.fallRad(), trace.of("by the motor"));
-            Double brakes =
-                    friction(state.stance(), input.brakes().braked(), holdingN, leg.fallRad(), trace.of("by the brakes"));
+            Double brakes = friction(
+                    state.stance(), input.brakes().braked(), holdingN, leg.fallRad(), trace.of("by the brakes"));
             byMotor = motor == null || (byMotor != null && byMotor > motor) ? byMotor : motor;
             byBrakes = brakes == null || (byBrakes != null && byBrakes > brakes) ? byBrakes : brakes;
         }
@@ -714,12 +723,11 @@ public final class Descent {
             return null;
         }
         Trace silent = Trace.withoutWorking();
-        double loadN =
-                switch (axle) {
-                    case FRONT -> stance.frontLoadN(-fallRad, 0, silent);
-                    case REAR -> stance.rearLoadN(-fallRad, 0, silent);
-                    case ALL -> stance.weightN() * Math.cos(fallRad);
-                };
+        double loadN = switch (axle) {
+            case FRONT -> stance.frontLoadN(-fallRad, 0, silent);
+            case REAR -> stance.rearLoadN(-fallRad, 0, silent);
+            case ALL -> stance.weightN() * Math.cos(fallRad);
+        };
         if (!(loadN > 1e-6 * stance.weightN())) {
             return null;
         }
@@ -741,7 +749,8 @@ public final class Descent {
         Leg worst = null;
         double mostN = 0;
         for (Leg leg : input.legs()) {
-            double pullN = pull(input, state.massKg(), leg, Trace.withoutWorking()).holdingN();
+            double pullN =
+                    pull(input, state.massKg(), leg, Trace.withoutWorking()).holdingN();
             if (pullN > mostN) {
                 mostN = pullN;
                 worst = leg;
@@ -751,8 +760,7 @@ public final class Descent {
             return null;
         }
         double massKg = state.massKg();
-        double rollingN =
-                RoadLoad.rollingN(massKg, worst.rollingResistance(), worst.fallRad(), STANDARD_GRAVITY);
+        double rollingN = RoadLoad.rollingN(massKg, worst.rollingResistance(), worst.fallRad(), STANDARD_GRAVITY);
         double pullN = RoadLoad.gradeN(massKg, worst.fallRad(), STANDARD_GRAVITY) - rollingN;
         double c = AIR_DENSITY_ISO_2533 * input.dragAreaM2() / 2;
         double terminal = trace.note(

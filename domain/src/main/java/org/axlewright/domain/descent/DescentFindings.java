@@ -85,15 +85,17 @@ final class DescentFindings {
             pack(input, pack, result, trace);
         }
         if (regenerates && held) {
-            trace.find(Finding.of(
-                            "pack-disconnects",
-                            Level.WARNING,
-                            "When battery management opens, a fuse blows or a lead comes off, regeneration is gone at once and the voltage at"
-                                    + " the controller shoots up: the friction brakes must then take {actual} alone",
-                            FULL_PACK)
-                    .at("/brakes")
-                    .actual(new Measure(result.occupied().greatestW(), POWER))
-                    .action("Try that the brakes alone hold it; keep the charging current well below where management trips."));
+            trace.find(
+                    Finding.of(
+                                    "pack-disconnects",
+                                    Level.WARNING,
+                                    "When battery management opens, a fuse blows or a lead comes off, regeneration is gone at once and the voltage at"
+                                            + " the controller shoots up: the friction brakes must then take {actual} alone",
+                                    FULL_PACK)
+                            .at("/brakes")
+                            .actual(new Measure(result.occupied().greatestW(), POWER))
+                            .action(
+                                    "Try that the brakes alone hold it; keep the charging current well below where management trips."));
             sensor(input, trace);
         }
         voltage(input, regenerates, trace);
@@ -141,18 +143,20 @@ final class DescentFindings {
                     .at("/pack/stateOfCharge"));
         } else if (wantedC != null && wantedC > headroomC) {
             boolean resistor = input.resistor() != null;
-            trace.find(Finding.of(
-                            "full-pack",
-                            resistor ? Level.WARNING : Level.DANGER,
-                            "The hill would put {actual} into the pack and {limit} fit: on the way down "
-                                    + (resistor
-                                            ? "all of it falls to the braking resistor"
-                                            : "regeneration ends and the braking with it"),
-                            FULL_PACK)
-                    .at("/pack/stateOfCharge")
-                    .actual(new Measure(wantedC, CHARGE))
-                    .limit(new Measure(headroomC, CHARGE))
-                    .action("Leave the top with less charge, fit a braking resistor, or go down on the friction brakes."));
+            trace.find(
+                    Finding.of(
+                                    "full-pack",
+                                    resistor ? Level.WARNING : Level.DANGER,
+                                    "The hill would put {actual} into the pack and {limit} fit: on the way down "
+                                            + (resistor
+                                                    ? "all of it falls to the braking resistor"
+                                                    : "regeneration ends and the braking with it"),
+                                    FULL_PACK)
+                            .at("/pack/stateOfCharge")
+                            .actual(new Measure(wantedC, CHARGE))
+                            .limit(new Measure(headroomC, CHARGE))
+                            .action(
+                                    "Leave the top with less charge, fit a braking resistor, or go down on the friction brakes."));
         }
         if (pack.chargeA() == null && state.wantedA() != null) {
             trace.find(Finding.of(
@@ -166,18 +170,20 @@ final class DescentFindings {
         } else if (state.wantedA() != null && pack.chargeA() != null && state.wantedA() > pack.chargeA()) {
             Double controllerA = input.regeneration().controllerA();
             boolean bounded = controllerA != null && controllerA <= pack.chargeA();
-            trace.find(Finding.of(
-                            "over-charge-limit",
-                            bounded ? Level.CAUTION : Level.WARNING,
-                            "Holding the speed by the motor alone charges with {actual}, the pack takes {limit}: "
-                                    + (bounded
-                                            ? "the controller holds back and the friction brakes take the rest"
-                                            : "battery management opens, and the electric brake is gone"),
-                            SENT)
-                    .at("/pack/limits/charge")
-                    .actual(new Measure(state.wantedA(), CURRENT))
-                    .limit(new Measure(pack.chargeA(), CURRENT))
-                    .action("Set the controller's regeneration current below the limit, go slower, or fit a resistor."));
+            trace.find(
+                    Finding.of(
+                                    "over-charge-limit",
+                                    bounded ? Level.CAUTION : Level.WARNING,
+                                    "Holding the speed by the motor alone charges with {actual}, the pack takes {limit}: "
+                                            + (bounded
+                                                    ? "the controller holds back and the friction brakes take the rest"
+                                                    : "battery management opens, and the electric brake is gone"),
+                                    SENT)
+                            .at("/pack/limits/charge")
+                            .actual(new Measure(state.wantedA(), CURRENT))
+                            .limit(new Measure(pack.chargeA(), CURRENT))
+                            .action(
+                                    "Set the controller's regeneration current below the limit, go slower, or fit a resistor."));
         }
     }
 
@@ -279,7 +285,8 @@ final class DescentFindings {
         trace.find(Finding.of(
                         "adhesion-exceeded",
                         Level.DANGER,
-                        "Holding the speed by the " + by + " alone takes a friction of {actual}, the ground has {limit}: the wheels slide and"
+                        "Holding the speed by the " + by
+                                + " alone takes a friction of {actual}, the ground has {limit}: the wheels slide and"
                                 + " the vehicle runs away",
                         MOMENTS)
                 .at(pointer)
@@ -289,15 +296,15 @@ final class DescentFindings {
                 .action("Keep off this slope on this ground, or brake all wheels."));
     }
 
-    private static void hot(
-            @Nullable Double riseK, String axle, double limitK, @Nullable String name, Trace trace) {
+    private static void hot(@Nullable Double riseK, String axle, double limitK, @Nullable String name, Trace trace) {
         if (riseK == null || !(riseK > limitK)) {
             return;
         }
         trace.find(Finding.of(
                         "brakes-hot",
                         Level.WARNING,
-                        "Held by the friction brakes alone, the " + axle + " drums or discs heat up by {actual} with nothing given off; beyond"
+                        "Held by the friction brakes alone, the " + axle
+                                + " drums or discs heat up by {actual} with nothing given off; beyond"
                                 + " {limit} linings fade",
                         BrakeHeat.DESCENT_LIMIT)
                 .at("/brakes/" + axle + "/mass")

@@ -61,7 +61,6 @@ public final class BrakeHeat {
     }
 
     private static Datum specificHeat(String metal) {
-        return Datum.in(
-                Datum.table("/roadload/specific-heat.csv").getOrDefault(metal, Map.of()), "specific-heat");
+        return Datum.in(Datum.table("/roadload/specific-heat.csv").getOrDefault(metal, Map.of()), "specific-heat");
     }
 }

@@ -64,8 +64,7 @@ class DescentInvariantsTest {
             @ForAll @DoubleRange(min = 200, max = 1500) double mass,
             @ForAll @DoubleRange(min = 2, max = 30) double fall,
             @ForAll @DoubleRange(min = 1, max = 1.5) double more) {
-        OfState one = Hills.down(
-                Hills.hill(Hills.placed(mass), 1.4, HALF, null, null, Hills.leg(500, fall, 4, 0.015)));
+        OfState one = Hills.down(Hills.hill(Hills.placed(mass), 1.4, HALF, null, null, Hills.leg(500, fall, 4, 0.015)));
         OfState steeper = Hills.down(
                 Hills.hill(Hills.placed(mass), 1.4, HALF, null, null, Hills.leg(500, fall * more, 4, 0.015)));
         OfState heavier = Hills.down(
@@ -73,14 +72,16 @@ class DescentInvariantsTest {
 
         assertThat(steeper.greatestW()).isGreaterThanOrEqualTo(one.greatestW());
         assertThat(heavier.greatestW()).isGreaterThanOrEqualTo(one.greatestW());
-        assertThat(heavier.alone().rearRiseK()).isGreaterThanOrEqualTo(one.alone().rearRiseK());
+        assertThat(heavier.alone().rearRiseK())
+                .isGreaterThanOrEqualTo(one.alone().rearRiseK());
     }
 
     @Property(seed = "20261125")
     void fasterDownPutsLessIntoTheBrakesAndMoreIntoTheAir(
-            @ForAll @DoubleRange(min = 1, max = 10) double speed, @ForAll @DoubleRange(min = 1, max = 1.5) double more) {
-        OfState slow = Hills.down(
-                Hills.hill(Hills.placed(600), 1.4, HALF, null, null, Hills.leg(500, 12, speed, 0.015)));
+            @ForAll @DoubleRange(min = 1, max = 10) double speed,
+            @ForAll @DoubleRange(min = 1, max = 1.5) double more) {
+        OfState slow =
+                Hills.down(Hills.hill(Hills.placed(600), 1.4, HALF, null, null, Hills.leg(500, 12, speed, 0.015)));
         OfState fast = Hills.down(
                 Hills.hill(Hills.placed(600), 1.4, HALF, null, null, Hills.leg(500, 12, speed * more, 0.015)));
 
@@ -134,8 +135,7 @@ class DescentInvariantsTest {
     void aFullColdOrMissingPackLeavesItAllToTheBrakes() {
         for (Descent.Pack pack :
                 new Descent.Pack[] {Hills.lfp(105, 1.0, 20.0, null), Hills.lfp(105, 0.5, -4.0, null)}) {
-            Descent.Input input =
-                    Hills.hill(Hills.placed(600), 1.4, HALF, pack, null, Hills.leg(1000, 12, 4, 0.015));
+            Descent.Input input = Hills.hill(Hills.placed(600), 1.4, HALF, pack, null, Hills.leg(1000, 12, 4, 0.015));
             OfState state = Hills.down(input);
 
             assertThat(state.split().packJ()).isZero();

@@ -85,8 +85,7 @@ class DescentPublishedTest {
     @ParameterizedTest
     @MethodSource("powers")
     void heightGivesPowerAndEnergy(Case row) {
-        OfState state =
-                Hills.down(Hills.hill(new State(row.in("m"), null), 0, NONE, null, null, fall(row, 0)));
+        OfState state = Hills.down(Hills.hill(new State(row.in("m"), null), 0, NONE, null, null, fall(row, 0)));
         row.check("p", state.greatestW());
         row.check("e", EnergyUnit.WATT_HOUR.fromSi(state.energyJ()));
     }
@@ -94,8 +93,8 @@ class DescentPublishedTest {
     @ParameterizedTest
     @MethodSource("held")
     void rollingTakesItsPart(Case row) {
-        OfState state = Hills.down(
-                Hills.hill(new State(row.in("m"), null), 0, NONE, null, null, fall(row, row.in("f_r"))));
+        OfState state =
+                Hills.down(Hills.hill(new State(row.in("m"), null), 0, NONE, null, null, fall(row, row.in("f_r"))));
         row.check("hold", state.greatestW());
         row.check("rolling", state.split().rollingJ() / state.durationS());
         row.check("e", EnergyUnit.WATT_HOUR.fromSi(state.energyJ()));
@@ -198,8 +197,8 @@ class DescentPublishedTest {
     @ParameterizedTest
     @MethodSource("fades")
     void regenerationFadesByTheCell(Case row) {
-        OfState state = Hills.down(
-                Hills.hill(Hills.placed(600), 0, NONE, Hills.lfp(105, 0.9, 20.0, null), null, Hills.leg(100, 10, 4, 0)));
+        OfState state = Hills.down(Hills.hill(
+                Hills.placed(600), 0, NONE, Hills.lfp(105, 0.9, 20.0, null), null, Hills.leg(100, 10, 4, 0)));
         row.check("from", state.pack().fadeFromV());
         row.check("to", state.pack().fadeToV());
     }
@@ -208,8 +207,7 @@ class DescentPublishedTest {
     @MethodSource("bearing")
     void oneCellTooManyIsTooMuch(Case row) {
         Pack pack = new Pack(Chemistry.NMC, 12, 43.2, row.in("full"), null, null, null, null);
-        OfState state =
-                Hills.down(Hills.hill(Hills.placed(600), 0, NONE, pack, null, Hills.leg(100, 10, 4, 0)));
+        OfState state = Hills.down(Hills.hill(Hills.placed(600), 0, NONE, pack, null, Hills.leg(100, 10, 4, 0)));
         row.check("bear", state.pack().toBearV());
     }
 }

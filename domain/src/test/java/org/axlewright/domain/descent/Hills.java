@@ -33,7 +33,8 @@ final class Hills {
         return new Pack(Chemistry.LFP, 16, 51.2, 58.4, ampereHours * 3600, stateOfCharge, celsius, chargeA);
     }
 
-    static Input hill(State state, double dragAreaM2, Regeneration regeneration, Pack pack, Resistor resistor, Leg... legs) {
+    static Input hill(
+            State state, double dragAreaM2, Regeneration regeneration, Pack pack, Resistor resistor, Leg... legs) {
         return new Input(
                 state,
                 null,

@@ -32,8 +32,7 @@ class SpeedPolynomialPublishedTest {
     @ParameterizedTest
     @MethodSource("coastDowns")
     void rollsDownAsLongAsTheRegulationSays(Case row) {
-        SpeedPolynomial load =
-                new SpeedPolynomial(row.in("a"), 0, row.in("c") / (SECONDS_PER_KMH * SECONDS_PER_KMH));
+        SpeedPolynomial load = new SpeedPolynomial(row.in("a"), 0, row.in("c") / (SECONDS_PER_KMH * SECONDS_PER_KMH));
         row.check("t", load.rollingTimeS(row.in("m"), 70 * SECONDS_PER_KMH, 60 * SECONDS_PER_KMH));
     }
 
