@@ -92,8 +92,11 @@ final class BrakingSections {
                 rotatingMassShare(),
                 GroundSections.friction(setup, resolution),
                 ground != null && ground.friction() != null,
-                graded ? si(ground.grade()) : null,
-                graded && ground.grade().unit() == GradeUnit.DEGREE,
+                graded && ground != null ? si(ground.grade()) : null,
+                graded
+                        && ground != null
+                        && ground.grade() != null
+                        && ground.grade().unit() == GradeUnit.DEGREE,
                 speedMPS,
                 reactionS(brakes),
                 parking,
@@ -133,8 +136,9 @@ final class BrakingSections {
 
     private static State state(PointMass mass, double wheelbaseM) {
         Double heightM = mass.zM();
-        boolean placed = heightM != null && heightM > 0;
-        return new State(mass.massKg(), placed ? new Stance(mass.massKg(), wheelbaseM, mass.xM(), heightM) : null);
+        return new State(
+                mass.massKg(),
+                heightM != null && heightM > 0 ? new Stance(mass.massKg(), wheelbaseM, mass.xM(), heightM) : null);
     }
 
     private WheelBrakes wheelBrakes(Brakes.@Nullable AxleBrakes sent, Axle axle) {

@@ -105,8 +105,9 @@ final class DescentSections {
 
     private static State state(PointMass mass, double wheelbaseM) {
         Double heightM = mass.zM();
-        boolean placed = heightM != null && heightM > 0;
-        return new State(mass.massKg(), placed ? new Stance(mass.massKg(), wheelbaseM, mass.xM(), heightM) : null);
+        return new State(
+                mass.massKg(),
+                heightM != null && heightM > 0 ? new Stance(mass.massKg(), wheelbaseM, mass.xM(), heightM) : null);
     }
 
     private Descent.Leg hill(Hill hill) {
@@ -238,7 +239,9 @@ final class DescentSections {
         Drive.BrakingResistor sent = drive == null ? null : drive.brakingResistor();
         boolean there = sent != null
                 && (sent.resistance() != null || sent.continuousPower() != null || sent.heatSinkMass() != null);
-        return there ? new Resistor(si(sent.resistance()), si(sent.continuousPower()), si(sent.heatSinkMass())) : null;
+        return sent != null && there
+                ? new Resistor(si(sent.resistance()), si(sent.continuousPower()), si(sent.heatSinkMass()))
+                : null;
     }
 
     private FrictionBrakes brakes(State occupied) {

@@ -294,12 +294,13 @@ final class DriveSections {
                     statedV);
         }
         Double ohm = si(motor.resistance());
-        boolean circuit = law != null && ohm != null && (supply != null || statedV != null);
-        if (circuit && motor.type() == MotorType.SERIES_DC) {
-            return new SeriesDc(law, ohm, statedV);
-        }
-        if (circuit && motor.type() == MotorType.PERMANENT_MAGNET_DC) {
-            return new ConstantField(law, ohm, statedV);
+        if (law != null && ohm != null && (supply != null || statedV != null)) {
+            if (motor.type() == MotorType.SERIES_DC) {
+                return new SeriesDc(law, ohm, statedV);
+            }
+            if (motor.type() == MotorType.PERMANENT_MAGNET_DC) {
+                return new ConstantField(law, ohm, statedV);
+            }
         }
         boolean bound = motor.maximumTorque() != null || (law != null && motorLimitA != null);
         boolean weakens = DrivenWheel.weakensField(motor);

@@ -72,7 +72,7 @@ final class DrivenWheel {
         String pointer = "/tyres/" + axle;
         Double reckoned = reckonedM(now);
         boolean measured = now.rollout() != null;
-        double rollout = measured
+        double rollout = now.rollout() != null
                 ? now.rollout().si()
                 : resolution.assume(
                         "rollout",

@@ -376,12 +376,13 @@ final class BrakingFindings {
                     .limit(new Measure(other.gradeRad(), GRADE))
                     .action("Park it this way round, and chock the wheels."));
         }
-        Hold lesser = holds.noseUp().gradeRad() < holds.noseDown().gradeRad() ? holds.noseUp() : holds.noseDown();
+        boolean noseUpIsLess = holds.noseUp().gradeRad() < holds.noseDown().gradeRad();
+        Hold lesser = noseUpIsLess ? holds.noseUp() : holds.noseDown();
         if (lesser.gradeRad() < ROAD_RAMP_RAD) {
             trace.find(Finding.of(
                             "holds-less-than-road-car",
                             Level.NOTICE,
-                            "The " + what + " holds to {actual} " + (lesser == holds.noseUp() ? "nose up" : "nose down")
+                            "The " + what + " holds to {actual} " + (noseUpIsLess ? "nose up" : "nose down")
                                     + ", a road car must hold {limit} both ways",
                             ROAD_RAMP)
                     .at(pointer)

@@ -396,7 +396,7 @@ public final class Descent {
      * @param greatestW greatest power that holds the speed, W
      * @param pack null without chemistry or cells
      * @param alone everything into the friction brakes, as with a disconnected pack
-     * @param stopJ energy of the stop at the bottom
+     * @param stop the stop still needed at the bottom
      */
     public record OfState(
             double massKg,

@@ -53,7 +53,7 @@ final class DriveFindings {
         GearingFindings.reduction(input.reduction(), "/drive/ratio", trace);
         model(input, result, trace);
         top(input, result, train, trace);
-        pullAway(input, result.pullAway(), trace);
+        pullAway(result.pullAway(), trace);
         pack(input, result, trace);
         for (Climb climb : result.climbs()) {
             climb(climb, input, trace);
@@ -200,7 +200,7 @@ final class DriveFindings {
         };
     }
 
-    private static void pullAway(Input input, @Nullable PullAway pullAway, Trace trace) {
+    private static void pullAway(@Nullable PullAway pullAway, Trace trace) {
         if (pullAway == null) {
             return;
         }

@@ -530,7 +530,7 @@ public final class DrivePerformance {
                 level == null ? null : level.packV(),
                 pullAway(input, gripping, road, trace),
                 gripForce,
-                startGrade(input, train, road, gripForce, trace),
+                startGrade(train, road, gripForce, trace),
                 stallGrade(train, road, gripForce, trace),
                 sustained(input, train, road, trace),
                 gripForce == null
@@ -742,7 +742,7 @@ public final class DrivePerformance {
     }
 
     private static @Nullable GradeLimit startGrade(
-            Input input, Drivetrain train, Road road, @Nullable Double gripForce, Trace trace) {
+            Drivetrain train, Road road, @Nullable Double gripForce, Trace trace) {
         if (!train.boundAtRest()) {
             return null;
         }

@@ -407,7 +407,8 @@ public final class Gearing {
         double rollout = trace.note(IMPLIED, impliedRolloutM(v, omega, reduction.ratio()), v, reduction.ratio(), omega);
         Wheel wheel = input.wheel();
         Double factor = wheel == null ? null : (Double) (rollout / wheel.rolloutM());
-        boolean calibrates = factor == null || (!wheel.measured() && Math.abs(factor - 1) <= CALIBRATION_SPAN);
+        boolean calibrates =
+                factor == null || wheel == null || (!wheel.measured() && Math.abs(factor - 1) <= CALIBRATION_SPAN);
         return new MeasuredWheel(rollout, omega / reduction.ratio(), factor, calibrates, null);
     }
 
@@ -437,16 +438,21 @@ public final class Gearing {
         Sensor sensor = input.sensor();
         Wheel wheel = input.wheel();
         Before before = input.before();
+        Double byPulses = sensor != null && sensor.pulsesExpected() != null && sensor.pulsesGiven() != null
+                ? (Double) (sensor.pulsesGiven() / sensor.pulsesExpected())
+                : null;
+        Double byTyre = wheel != null && wheel.rolloutBeforeM() != null
+                ? (Double) (wheel.rolloutBeforeM() / wheel.rolloutM())
+                : null;
+        Double byRatio = before != null && before.reduction() != null && input.reduction() != null
+                ? (Double) (input.reduction().ratio() / before.reduction().ratio())
+                : null;
         Double predicted = null;
-        boolean pulses = sensor != null && sensor.pulsesExpected() != null && sensor.pulsesGiven() != null;
-        boolean tyre = wheel != null && wheel.rolloutBeforeM() != null;
-        boolean ratio = before != null && before.reduction() != null && input.reduction() != null;
-        if (pulses || tyre || ratio) {
-            double byPulses = pulses ? sensor.pulsesGiven() / sensor.pulsesExpected() : 1;
-            double byTyre = tyre ? wheel.rolloutBeforeM() / wheel.rolloutM() : 1;
-            double byRatio =
-                    ratio ? input.reduction().ratio() / before.reduction().ratio() : 1;
-            predicted = trace.note(PREDICTED, byPulses * byTyre * byRatio, byPulses, byTyre, byRatio);
+        if (byPulses != null || byTyre != null || byRatio != null) {
+            double pulses = byPulses == null ? 1 : byPulses;
+            double tyre = byTyre == null ? 1 : byTyre;
+            double ratio = byRatio == null ? 1 : byRatio;
+            predicted = trace.note(PREDICTED, pulses * tyre * ratio, pulses, tyre, ratio);
         }
         Double shown = null;
         if (sensor != null && sensor.shownMPS() != null && sensor.trueMPS() != null) {

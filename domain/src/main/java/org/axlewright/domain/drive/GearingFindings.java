@@ -348,9 +348,11 @@ final class GearingFindings {
                             "The display shows {actual}; at this speed a road vehicle may show {limit} at most",
                             Speedometer.SOURCE)
                     .at("/drive/speedSensor/shown")
-                    .actual(new Measure(required(input.sensor().shownMPS()), SPEED))
+                    .actual(new Measure(required(required(input.sensor()).shownMPS()), SPEED))
                     .limit(new Measure(
-                            Speedometer.highestShown(required(input.sensor().trueMPS())), SPEED)));
+                            Speedometer.highestShown(
+                                    required(required(input.sensor()).trueMPS())),
+                            SPEED)));
         }
     }
 

@@ -440,8 +440,9 @@ public final class Ownership {
                 energyPrice,
                 input.distancePerYearM(),
                 input.options().stream()
-                        .map(option ->
-                                option == changed ? option.withPrices(price).withLife(life) : option)
+                        .map(option -> changed != null && option.index() == changed.index()
+                                ? option.withPrices(price).withLife(life)
+                                : option)
                         .map(option -> use == 1 ? option : option.withUse(use))
                         .toList());
         return lead(varied, winner.index());

@@ -29,7 +29,7 @@ class StanceInvariantsTest {
                 .as((mass, wheelbase, share, height) -> new Stance(mass, wheelbase, wheelbase * share, height));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void bothAxlesCarryTheWeightAcrossTheSlopeWhateverTheAcceleration(
             @ForAll("stances") Stance stance,
             @ForAll @DoubleRange(min = -0.7, max = 0.7) double grade,
@@ -39,7 +39,7 @@ class StanceInvariantsTest {
     }
 
     /** What was the front load uphill is the rear load downhill. */
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void turnedRoundItCarriesAtTheOtherEnd(
             @ForAll("stances") Stance stance,
             @ForAll @DoubleRange(min = -0.7, max = 0.7) double grade,
@@ -50,7 +50,7 @@ class StanceInvariantsTest {
                 .isCloseTo(stance.frontLoadN(grade, acceleration, SILENT), within(CLOSE));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void atTheLimitTheDrivenAxlePushesJustItsLoadTimesTheFriction(
             @ForAll("stances") Stance stance,
             @ForAll @DoubleRange(min = 0.1, max = 0.8) double friction,
@@ -62,7 +62,7 @@ class StanceInvariantsTest {
                 .isCloseTo(thrust, within(1e-6 * Math.max(1, Math.abs(thrust))));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void atTheLimitTheBrakedAxleHoldsJustItsLoadTimesTheFriction(
             @ForAll("stances") Stance stance,
             @ForAll @DoubleRange(min = 0.1, max = 0.8) double friction,

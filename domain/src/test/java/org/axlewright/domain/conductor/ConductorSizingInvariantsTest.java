@@ -37,7 +37,7 @@ class ConductorSizingInvariantsTest {
                 .map(Cycle::new);
     }
 
-    @Property(tries = 300, seed = "20261125")
+    @Property(seed = "20261125", tries = 300)
     void moreCurrentNeverTakesACableThatCarriesLess(
             @ForAll @DoubleRange(min = 1, max = 1500) double currentA,
             @ForAll @DoubleRange(min = 1, max = 2) double more) {
@@ -49,7 +49,7 @@ class ConductorSizingInvariantsTest {
         }
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void theChosenCableStandsEveryLimitAndTheOneBeforeItDoesNot(@ForAll("cycles") Cycle cycle) {
         ConductorSizing.Result result = Circuits.of(cycle).drop(3, 0.03).size();
         Candidate chosen = result.chosen();
@@ -69,7 +69,7 @@ class ConductorSizingInvariantsTest {
     }
 
     /** A cycle short against the time constant is decided by its RMS current alone; a long one by its largest. */
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void shortCyclesFollowTheRmsCurrentLongOnesThePeak(
             @ForAll @DoubleRange(min = 1, max = 500) double a, @ForAll @DoubleRange(min = 0, max = 500) double b) {
         Cycle fast = new Cycle(List.of(new Segment(a, 1), new Segment(b, 1)));
@@ -81,7 +81,7 @@ class ConductorSizingInvariantsTest {
                 .isCloseTo(Math.max(a * a, b * b) / 1e4, within(Math.max(a * a, b * b) * 1e-9));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void theHottestMomentLiesBetweenTheMeanHeatAndTheSteadyPeak(
             @ForAll("cycles") Cycle cycle, @ForAll @DoubleRange(min = 20, max = 2000) double timeConstantS) {
         Hottest hottest = cycle.hottest(200, timeConstantS, SILENT);
@@ -93,7 +93,7 @@ class ConductorSizingInvariantsTest {
     }
 
     /** The repeated cycle closes: stepped on for many cycles from cold it comes to the same hottest moment. */
-    @Property(tries = 100, seed = "20261125")
+    @Property(seed = "20261125", tries = 100)
     void theRepeatedCycleIsWhatManyCyclesFromColdLeadTo(
             @ForAll("cycles") Cycle cycle, @ForAll @DoubleRange(min = 20, max = 300) double timeConstantS) {
         double share = 0;
@@ -111,7 +111,7 @@ class ConductorSizingInvariantsTest {
                 .isCloseTo(hottest, within(1e-6 * Math.max(1, hottest)));
     }
 
-    @Property(tries = 100, seed = "20261125")
+    @Property(seed = "20261125", tries = 100)
     void whereTheCycleBeginsDoesNotMatter(@ForAll("cycles") Cycle cycle, @ForAll @IntRange(min = 0, max = 5) int turn) {
         List<Segment> turned = new ArrayList<>(cycle.segments());
         Collections.rotate(turned, turn);
@@ -123,7 +123,7 @@ class ConductorSizingInvariantsTest {
     }
 
     /** Heat lost in a segment slows the warming: the adiabatic time is never longer than the first-order one. */
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void noCableWarmsFasterThanAnInsulatedOne(
             @ForAll @DoubleRange(min = 350, max = 3000) double currentA,
             @ForAll @DoubleRange(min = 31, max = 104) double startC) {
@@ -137,7 +137,7 @@ class ConductorSizingInvariantsTest {
         assertThat(adiabatic).isLessThanOrEqualTo(firstOrder * 1.30);
     }
 
-    @Property(tries = 100, seed = "20261125")
+    @Property(seed = "20261125", tries = 100)
     void dropAndLossGrowWithTheLength(
             @ForAll @DoubleRange(min = 0.1, max = 50) double lengthM,
             @ForAll @DoubleRange(min = 1, max = 10) double times) {
@@ -149,7 +149,7 @@ class ConductorSizingInvariantsTest {
         assertThat(far.lossW()).isCloseTo(far.dropV() * 50, within(1e-9 * far.lossW()));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void theFuseCarriesTheCurrentAndProtectsTheCable(
             @ForAll @DoubleRange(min = 1, max = 700) double currentA,
             @ForAll @DoubleRange(min = 12, max = 96) double nominalV) {
@@ -166,7 +166,7 @@ class ConductorSizingInvariantsTest {
         }
     }
 
-    @Property(tries = 100, seed = "20261125")
+    @Property(seed = "20261125", tries = 100)
     void aHotterPlaceAndAFullerBundleNeverAllowMore(
             @ForAll @DoubleRange(min = 30, max = 55) double ambientC,
             @ForAll @IntRange(min = 1, max = 60) int bundled,

@@ -198,7 +198,7 @@ class PackRangeInvariantsTest {
         assertThat(PackRange.reach(lap, 11).distanceM()).isCloseTo(350, within(1e-9));
     }
 
-    @Property(tries = 500, seed = "20261125")
+    @Property(seed = "20261125", tries = 500)
     void jumpingOverFullLapsIsTheSameAsDrivingThem(
             @ForAll @Size(min = 1, max = 6) List<@IntRange(min = -20, max = 40) Integer> charges,
             @ForAll @IntRange(min = 1, max = 500) int available) {

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class JointHeatInvariantsTest {
 
     /** Heat of the cycle, summed stretch by stretch, is the mean heat times the time. */
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void theMeanHeatTimesTheTimeIsTheHeatOfTheCycle(
             @ForAll @DoubleRange(min = 0.01, max = 50) double milliohm,
             @ForAll @DoubleRange(min = 0, max = 500) double a,
@@ -33,7 +33,7 @@ class JointHeatInvariantsTest {
         assertThat(joint.meanW()).isLessThanOrEqualTo(Objects.requireNonNull(joint.peakW()) * (1 + 1e-12));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void dropAndResistanceSayTheSame(
             @ForAll @DoubleRange(min = 0.01, max = 50) double milliohm,
             @ForAll @DoubleRange(min = 1, max = 500) double a) {
@@ -47,7 +47,7 @@ class JointHeatInvariantsTest {
     }
 
     /** At the current of the reading a joint settles where it was read. */
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void atTheCurrentOfTheReadingItSettlesWhereItWasRead(
             @ForAll @DoubleRange(min = 1, max = 500) double a,
             @ForAll @DoubleRange(min = -20, max = 40) double air,

@@ -80,7 +80,7 @@ class CentreOfGravityInvariantsTest {
         assertThat(one.frontLoadN()).isCloseTo(other.frontLoadN(), within(1e-6));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void axleLoadsAddUpToTheWeightAndTurnAboutTheFrontAxle(
             @ForAll("scales") Scales scales,
             @ForAll @Size(max = 6) List<@net.jqwik.api.From("masses") PointMass> masses) {
@@ -90,20 +90,20 @@ class CentreOfGravityInvariantsTest {
         assertThat(state.rearLoadN() * L).isCloseTo(weight * state.whole().xM(), within(1e-6));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void theOrderOfPartsDoesNotMatterAndAPartMayBeSplit(
             @ForAll("scales") Scales scales, @ForAll("masses") PointMass one, @ForAll("masses") PointMass other) {
         PointMass half = new PointMass(one.massKg() / 2, one.xM(), one.yM(), one.zM());
         assertSame(occupied(scales, parts(List.of(one, other))), occupied(scales, parts(List.of(other, half, half))));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void removingWhatWasAddedGivesBackTheVehicle(@ForAll("scales") Scales scales, @ForAll("masses") PointMass part) {
         PointMass gone = new PointMass(-part.massKg(), part.xM(), part.yM(), part.zM());
         assertSame(occupied(scales, parts(List.of(part, gone))), occupied(scales, List.of()));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void leftAndRightAreMirrorImages(
             @ForAll("scales") Scales scales,
             @ForAll @Size(max = 4) List<@net.jqwik.api.From("masses") PointMass> masses) {
@@ -119,7 +119,7 @@ class CentreOfGravityInvariantsTest {
         assertThat(mirror.whole().xM()).isCloseTo(state.whole().xM(), within(CLOSE));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void twiceTheMassEverywhereIsTwiceTheLoadAtTheSamePlace(
             @ForAll("scales") Scales scales,
             @ForAll("masses") PointMass part,
@@ -137,7 +137,7 @@ class CentreOfGravityInvariantsTest {
         assertThat(larger.rearLoadN()).isCloseTo(factor * state.rearLoadN(), within(1e-5));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void lengthsMayBeMeasuredInAnyUnit(
             @ForAll("scales") Scales scales,
             @ForAll("masses") PointMass part,
@@ -161,7 +161,7 @@ class CentreOfGravityInvariantsTest {
         assertThat(other.frontLoadN()).isCloseTo(one.frontLoadN(), within(1e-6));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void aPartDoesWhatTheVehicleWithItHasMoreThanTheVehicleWithoutIt(
             @ForAll("scales") Scales scales, @ForAll("masses") PointMass part, @ForAll("masses") PointMass other) {
         Result with = CentreOfGravity.of(input(scales, parts(List.of(part, other))), Trace.withoutWorking());
@@ -179,7 +179,7 @@ class CentreOfGravityInvariantsTest {
         assertThat(lever.frontLoadChangeN() < 0).isEqualTo(part.xM() > L);
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void theEmptyVehicleIsTheOneWithoutOccupants(
             @ForAll("scales") Scales scales, @ForAll("masses") PointMass item, @ForAll("masses") PointMass person) {
         Part rack = new Part("/items/0", null, null, false, item);
@@ -192,7 +192,7 @@ class CentreOfGravityInvariantsTest {
      * A rigid vehicle is turned by the angle that raises one axle, its weight taken up by the vertical lines through the two wheel
      * centres; the load so found must give back the height it started from. Nothing of the formula under test is used.
      */
-    @Property(tries = 500, seed = "20261125")
+    @Property(seed = "20261125", tries = 500)
     void aRaisedWeighingGivesBackTheHeightOfARigidVehicle(
             @ForAll Axle raised,
             @ForAll @DoubleRange(min = 0.2, max = 1.2) double height,
@@ -219,7 +219,7 @@ class CentreOfGravityInvariantsTest {
         return x * Math.sin(angle) + z * Math.cos(angle);
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void anEvenLiftWithNothingUnsprungRaisesEverythingAlike(
             @ForAll("scales") Scales scales,
             @ForAll("masses") PointMass part,
@@ -234,7 +234,7 @@ class CentreOfGravityInvariantsTest {
         assertThat(state.frontLoadN()).isCloseTo(before.frontLoadN(), within(1e-6));
     }
 
-    @Property(tries = 100, seed = "20261125")
+    @Property(seed = "20261125", tries = 100)
     void theWorkingChangesNothingAndHoldsOnlyFiniteNumbers(
             @ForAll("scales") Scales scales,
             @ForAll @Size(max = 5) List<@net.jqwik.api.From("masses") PointMass> masses) {

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class PrechargeInvariantsTest {
 
     /** The heat of the pulse is what the first power gives over half a time constant: the integral of an exponential squared. */
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void theHeatOfAPulseDoesNotDependOnTheResistor(
             @ForAll @IntRange(min = 4, max = 40) int cells,
             @ForAll @DoubleRange(min = 0.1, max = 5000) double ohm,
@@ -33,7 +33,7 @@ class PrechargeInvariantsTest {
                 .isCloseTo(pulse, within(pulse * 1e-12));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void aReadingGivesBackTheCapacitanceItCameFrom(
             @ForAll @DoubleRange(min = 0.1, max = 5000) double ohm,
             @ForAll @DoubleRange(min = 0.01, max = 1000) double millifarad,
@@ -45,7 +45,7 @@ class PrechargeInvariantsTest {
     }
 
     /** The suggested resistor keeps the limit, and closes in half the timeout. */
-    @Property(tries = 300, seed = "20261125")
+    @Property(seed = "20261125", tries = 300)
     void theSuggestedResistorMeetsBothBounds(
             @ForAll @IntRange(min = 4, max = 40) int cells,
             @ForAll @DoubleRange(min = 0.01, max = 1000) double millifarad,
@@ -65,7 +65,7 @@ class PrechargeInvariantsTest {
     }
 
     /** The power that the resistor and a constant-power load take together is what the pack gives at that bus voltage. */
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void thePowersOfAHeldBusAddUp(
             @ForAll @DoubleRange(min = 1, max = 500) double ohm,
             @ForAll @DoubleRange(min = 0.01, max = 50) double watt) {
@@ -79,7 +79,7 @@ class PrechargeInvariantsTest {
         assertThat(held.powerW() + watt).isCloseTo(58.4 * current, within(1e-9 * 58.4 * current + 1e-9));
     }
 
-    @Property(tries = 200, seed = "20261125")
+    @Property(seed = "20261125", tries = 200)
     void aHigherClampReleasesFaster(
             @ForAll @DoubleRange(min = 0.5, max = 100) double clampV,
             @ForAll @DoubleRange(min = 1.1, max = 10) double times) {
