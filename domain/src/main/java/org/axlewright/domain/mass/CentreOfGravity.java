@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import org.axlewright.domain.axles.AxleLift;
+import org.axlewright.domain.axles.PointMass;
 import org.axlewright.domain.axles.Rise;
 import org.axlewright.domain.axles.TwoSupports;
 import org.axlewright.domain.check.Check;

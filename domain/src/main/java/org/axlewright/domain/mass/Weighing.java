@@ -7,6 +7,7 @@ import static org.axlewright.domain.quantity.Dimension.LOAD;
 import static org.axlewright.domain.quantity.Dimension.MASS;
 import static org.axlewright.domain.quantity.Dimension.NONE;
 
+import org.axlewright.domain.axles.PointMass;
 import org.axlewright.domain.check.Check;
 import org.axlewright.domain.trace.Source;
 import org.axlewright.domain.trace.Step;

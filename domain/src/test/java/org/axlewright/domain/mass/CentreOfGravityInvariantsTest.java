@@ -16,6 +16,7 @@ import net.jqwik.api.constraints.Size;
 import org.axlewright.domain.axles.Axle;
 import org.axlewright.domain.axles.AxleLift;
 import org.axlewright.domain.axles.LoadedRadii;
+import org.axlewright.domain.axles.PointMass;
 import org.axlewright.domain.axles.Rise;
 import org.axlewright.domain.mass.CentreOfGravity.Input;
 import org.axlewright.domain.mass.CentreOfGravity.Lever;

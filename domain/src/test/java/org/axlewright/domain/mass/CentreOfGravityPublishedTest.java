@@ -7,6 +7,7 @@ import java.util.List;
 import org.axlewright.domain.PublishedChecks;
 import org.axlewright.domain.PublishedChecks.Case;
 import org.axlewright.domain.axles.Axle;
+import org.axlewright.domain.axles.PointMass;
 import org.axlewright.domain.axles.Rise;
 import org.axlewright.domain.axles.TwoSupports;
 import org.axlewright.domain.mass.CentreOfGravity.Input;

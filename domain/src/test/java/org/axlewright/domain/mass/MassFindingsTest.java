@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import org.axlewright.domain.axles.Axle;
+import org.axlewright.domain.axles.PointMass;
 import org.axlewright.domain.axles.Rise;
 import org.axlewright.domain.mass.CentreOfGravity.Input;
 import org.axlewright.domain.mass.CentreOfGravity.Laden;

@@ -1,4 +1,4 @@
-package org.axlewright.domain.mass;
+package org.axlewright.domain.axles;
 
 import org.axlewright.domain.check.Check;
 import org.jspecify.annotations.Nullable;
