@@ -24,6 +24,7 @@ import org.axlewright.api.packcheck.PackCheckCalculation;
 import org.axlewright.api.precharge.PrechargeCalculation;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.problem.Refused;
+import org.axlewright.api.repack.PackWeightChangeCalculation;
 import org.axlewright.api.ride.RideHeightCalculation;
 import org.axlewright.api.seating.SeatReachCalculation;
 import org.axlewright.api.section.Form;
@@ -57,7 +58,8 @@ public final class Calculations {
             new FrameOverhangCalculation(),
             new SeatReachCalculation(),
             new VehicleClassCalculation(),
-            new OwnershipCostCalculation());
+            new OwnershipCostCalculation(),
+            new PackWeightChangeCalculation());
 
     private final Map<String, Calculation<?, ?, ?>> byName = new LinkedHashMap<>();
     private final Form form;

@@ -109,6 +109,9 @@ public record Pack(
         @Nullable
         Mass mass,
 
+        @Schema(description = "Its centre of gravity, as the vehicle was found: before `lift`.") @Valid @Nullable
+        Position position,
+
         @Schema(description = "What is not the same all over the pack.") @Valid @Nullable
         Mixed mixed) {
 

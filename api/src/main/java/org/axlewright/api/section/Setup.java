@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.media.ArraySchema;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.Size;
+import java.lang.reflect.RecordComponent;
 import java.util.List;
 import org.axlewright.domain.quantity.Money;
 import org.jspecify.annotations.Nullable;
@@ -71,4 +72,35 @@ public record Setup(
         @ArraySchema(arraySchema = @Schema(description = "Terminals and other joints as measured."))
         @Size(max = 200)
         @Nullable
-        List<@Valid Joint> joints) {}
+        List<@Valid Joint> joints,
+
+        @Schema(description = "The pack that was on the vehicle before, with its mass and place.") @Valid @Nullable
+        Pack formerPack) {
+
+    /**
+     * The same setup with another value of one section.
+     *
+     * @param section its name
+     * @param value of the section's type; null leaves the section out
+     */
+    public Setup with(String section, @Nullable Object value) {
+        RecordComponent[] components = Setup.class.getRecordComponents();
+        @Nullable Object[] values = new Object[components.length];
+        Class<?>[] types = new Class<?>[components.length];
+        boolean known = false;
+        try {
+            for (int i = 0; i < components.length; i++) {
+                boolean other = components[i].getName().equals(section);
+                known |= other;
+                types[i] = components[i].getType();
+                values[i] = other ? value : components[i].getAccessor().invoke(this);
+            }
+            if (!known) {
+                throw new IllegalArgumentException("There is no section " + section);
+            }
+            return Setup.class.getDeclaredConstructor(types).newInstance(values);
+        } catch (ReflectiveOperationException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}

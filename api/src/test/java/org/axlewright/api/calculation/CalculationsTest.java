@@ -54,7 +54,8 @@ class CalculationsTest {
                         "frame-overhang",
                         "seat-reach",
                         "vehicle-class",
-                        "ownership-cost");
+                        "ownership-cost",
+                        "pack-weight-change");
     }
 
     @Test
