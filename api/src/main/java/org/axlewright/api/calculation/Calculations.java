@@ -30,6 +30,7 @@ import org.axlewright.api.seating.SeatReachCalculation;
 import org.axlewright.api.section.Form;
 import org.axlewright.api.section.Setup;
 import org.axlewright.api.storage.StorageCalculation;
+import org.axlewright.api.stability.StabilityCalculation;
 import org.axlewright.domain.trace.Trace;
 
 /**
@@ -43,6 +44,7 @@ public final class Calculations {
             new CentreOfGravityCalculation(),
             new LiftGeometryCalculation(),
             new RideHeightCalculation(),
+            new StabilityCalculation(),
             new BrakingCalculation(),
             new DescentCalculation(),
             new GearingCalculation(),

@@ -85,14 +85,16 @@ public final class MassSections {
             Needs.one(Needs.value("/bare/raisedAxle/wheelRadius/front"), Needs.value("/tyres/front")),
             Needs.one(Needs.value("/bare/raisedAxle/wheelRadius/rear"), Needs.value("/tyres/rear")));
 
+    /** The bare vehicle and every part of it and everybody aboard, heights too: what the fillings of seats and racks need. */
+    private static final Needs DERIVABLE_WITH_HEIGHT = Needs.all(
+            DERIVABLE,
+            Needs.one(Needs.value("/bare/height"), Needs.value("/bare/position/z"), RAISED_WEIGHING),
+            Needs.each("/items", Needs.value("/items/0/position/z")),
+            Needs.each("/occupants", Needs.value("/occupants/0/position/z")));
+
     /** Mass and position in plan and height; needs the wheelbase beside it. */
-    public static final Needs POSITION = Needs.one(
-            Needs.all(
-                    DERIVABLE,
-                    Needs.one(Needs.value("/bare/height"), Needs.value("/bare/position/z"), RAISED_WEIGHING),
-                    Needs.each("/items", Needs.value("/items/0/position/z")),
-                    Needs.each("/occupants", Needs.value("/occupants/0/position/z"))),
-            Needs.all(POSITION_IN_PLAN, Needs.value("/laden/position/z")));
+    public static final Needs POSITION =
+            Needs.one(DERIVABLE_WITH_HEIGHT, Needs.all(POSITION_IN_PLAN, Needs.value("/laden/position/z")));
 
     /** Mass alone: a bare mass needs no position. */
     public static final Needs MASS_ONLY = Needs.one(
@@ -261,19 +263,24 @@ public final class MassSections {
 
     /**
      * What always travels with the vehicle, and who and what comes and goes, on its lift and tyres: for the questions that ask for every
-     * filling of seats and racks. Call when {@link #POSITION_IN_PLAN} and the wheelbase are met.
+     * filling of seats and racks.
      *
      * @param fixed bare vehicle with every item that is not cargo
      * @param movable occupants, and items marked as cargo, in the order of the request
      */
     public record Loading(PointMass fixed, List<Part> movable) {}
 
-    /** Null when only the laden vehicle is known. */
-    public static @Nullable Loading loading(Setup setup) {
-        CentreOfGravity.Input whole = resolve(setup, new Resolution(), false);
-        if (whole.weighing() == null) {
-            return null;
-        }
+    /** What lacks for {@link #loading}; empty when the vehicle is known as the sum of its parts, heights too. */
+    public static List<String> loadingMissing(Setup setup) {
+        return DERIVABLE_WITH_HEIGHT.missing(setup);
+    }
+
+    /**
+     * Call when {@link #loadingMissing} is empty and the wheelbase is met. A bare vehicle of no known side is taken to weigh on its
+     * centre plane; with four scales and no tracks the side stays unknown and y null.
+     */
+    public static Loading loading(Setup setup, Resolution resolution) {
+        CentreOfGravity.Input whole = resolve(setup, resolution, false);
         List<Item> items = setup.items() == null ? List.of() : setup.items();
         List<Part> raised = CentreOfGravity.raised(whole, Trace.withoutWorking());
         List<Part> fixed = new ArrayList<>();
@@ -296,7 +303,22 @@ public final class MassSections {
                 fixed,
                 null,
                 whole.ratings());
-        return new Loading(CentreOfGravity.derived(withoutThem, Trace.withoutWorking()), movable);
+        PointMass mass = CentreOfGravity.derived(withoutThem, Trace.withoutWorking());
+        if (mass.yM() == null && !(whole.weighing() instanceof Weighing.Scales)) {
+            resolution.assume(
+                    "bare-on-centre-plane",
+                    "/bare/position/y",
+                    new Measure(0, LENGTH),
+                    "a vehicle weighed without its sides is taken to weigh as much left as right",
+                    Source.COMMON_PRACTICE);
+            double moment = 0;
+            for (Part part : fixed) {
+                moment += part.mass().massKg()
+                        * Objects.requireNonNull(part.mass().yM());
+            }
+            mass = new PointMass(mass.massKg(), mass.xM(), moment / mass.massKg(), mass.zM());
+        }
+        return new Loading(mass, movable);
     }
 
     private static void asDriven(String code, String pointer, Measure value, Resolution resolution) {

@@ -35,27 +35,7 @@ class CalculationsTest {
     @Test
     void everyQuestionIsRegisteredOnce() {
         assertThat(CALCULATIONS.all().stream().map(Calculation::name))
-                .containsExactly(
-                        "centre-of-gravity",
-                        "lift-geometry",
-                        "ride-height",
-                        "braking",
-                        "descent",
-                        "gearing",
-                        "drive-performance",
-                        "pack-range",
-                        "pack-fit",
-                        "pack-check",
-                        "storage",
-                        "charge-time",
-                        "conductor-size",
-                        "precharge",
-                        "joint",
-                        "frame-overhang",
-                        "seat-reach",
-                        "vehicle-class",
-                        "ownership-cost",
-                        "pack-weight-change");
+                .containsExactly("centre-of-gravity", "lift-geometry", "ride-height", "stability", "braking", "descent", "gearing", "drive-performance", "pack-range", "pack-fit", "pack-check", "storage", "charge-time", "conductor-size", "precharge", "joint", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost", "pack-weight-change");
     }
 
     @Test
@@ -111,6 +91,13 @@ class CalculationsTest {
     private static final Map<String, String> SAMPLES = new TreeMap<>(Map.ofEntries(
             Map.entry("/laden/mass", "{\"value\": 500, \"unit\": \"kg\"}"),
             Map.entry("/laden/position/x", "{\"value\": 0.9, \"unit\": \"m\"}"),
+            // the runabout's weight in other words, to go with its reading of one raised axle
+            Map.entry("/bare/axles/front", "{\"value\": 189, \"unit\": \"kg\"}"),
+            Map.entry("/bare/axles/rear", "{\"value\": 261, \"unit\": \"kg\"}"),
+            Map.entry("/bare/mass", "{\"value\": 450, \"unit\": \"kg\"}"),
+            Map.entry("/bare/frontShare", "0.42"),
+            Map.entry("/laden/position/z", "{\"value\": 0.6, \"unit\": \"m\"}"),
+            Map.entry("/bare/position/z", "{\"value\": 0.5, \"unit\": \"m\"}"),
             Map.entry("/bare/position/x", "{\"value\": 0.9, \"unit\": \"m\"}"),
             Map.entry("/drive/measured/speed", "{\"value\": 20, \"unit\": \"km/h\"}"),
             Map.entry("/drive/measured/motorSpeed", "{\"value\": 2800, \"unit\": \"rpm\"}"),
