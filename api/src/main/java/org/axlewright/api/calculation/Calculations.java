@@ -29,8 +29,8 @@ import org.axlewright.api.ride.RideHeightCalculation;
 import org.axlewright.api.seating.SeatReachCalculation;
 import org.axlewright.api.section.Form;
 import org.axlewright.api.section.Setup;
-import org.axlewright.api.storage.StorageCalculation;
 import org.axlewright.api.stability.StabilityCalculation;
+import org.axlewright.api.storage.StorageCalculation;
 import org.axlewright.domain.trace.Trace;
 
 /**

@@ -268,7 +268,15 @@ public final class MassSections {
      * @param fixed bare vehicle with every item that is not cargo
      * @param movable occupants, and items marked as cargo, in the order of the request
      */
-    public record Loading(PointMass fixed, List<Part> movable) {}
+    public record Loading(PointMass fixed, List<Aboard> movable) {}
+
+    /**
+     * Somebody or something that comes and goes, where it sits on the vehicle's lift and tyres.
+     *
+     * @param pointer where it stands in the request
+     */
+    public record Aboard(
+            String pointer, @Nullable String name, @Nullable String reference, boolean occupant, PointMass mass) {}
 
     /** What lacks for {@link #loading}; empty when the vehicle is known as the sum of its parts, heights too. */
     public static List<String> loadingMissing(Setup setup) {
@@ -284,11 +292,12 @@ public final class MassSections {
         List<Item> items = setup.items() == null ? List.of() : setup.items();
         List<Part> raised = CentreOfGravity.raised(whole, Trace.withoutWorking());
         List<Part> fixed = new ArrayList<>();
-        List<Part> movable = new ArrayList<>();
+        List<Aboard> movable = new ArrayList<>();
         for (int i = 0; i < whole.parts().size(); i++) {
             boolean cargo = i < items.size() && Boolean.TRUE.equals(items.get(i).cargo());
             if (cargo || whole.parts().get(i).occupant()) {
-                movable.add(raised.get(i));
+                Part part = raised.get(i);
+                movable.add(new Aboard(part.pointer(), part.name(), part.reference(), part.occupant(), part.mass()));
             } else {
                 fixed.add(whole.parts().get(i));
             }

@@ -18,9 +18,8 @@ import org.axlewright.api.section.Manoeuvre;
 import org.axlewright.api.section.Occupant;
 import org.axlewright.api.section.Setup;
 import org.axlewright.api.section.Suspension;
+import org.axlewright.domain.axles.PointMass;
 import org.axlewright.domain.axles.WheelPlan;
-import org.axlewright.domain.mass.CentreOfGravity.Part;
-import org.axlewright.domain.mass.PointMass;
 import org.axlewright.domain.quantity.GradeUnit;
 import org.axlewright.domain.quantity.Quantity;
 import org.axlewright.domain.stability.Aboard;
@@ -63,7 +62,7 @@ final class StabilitySections {
 
         List<Aboard> movable = loading == null ? List.of() : movable(setup, loading);
         Whole fixed = loading == null ? null : whole(loading.fixed(), 0);
-        Whole occupied = occupied(setup, states.occupied(), fixed, movable, footprint != null, resolution);
+        Whole occupied = occupied(states.occupied(), fixed, movable, footprint != null, resolution);
         PointMass emptyMass = states.empty();
         Whole empty = emptyMass == null || emptyMass.zM() == null || fixed == null
                 ? null
@@ -172,7 +171,7 @@ final class StabilitySections {
         }
         if (loading != null) {
             tooLow(loading.fixed().zM(), "/bare", resolution);
-            for (Part part : loading.movable()) {
+            for (MassSections.Aboard part : loading.movable()) {
                 Double zM = part.mass().zM();
                 if (zM != null && !(zM >= 0)) {
                     resolution.refuse(Fault.contradiction(
@@ -201,12 +200,7 @@ final class StabilitySections {
 
     /** Without a measured side the vehicle as driven lies where its parts put it; measured alone it is taken to be even. */
     private static Whole occupied(
-            Setup setup,
-            PointMass driven,
-            @Nullable Whole fixed,
-            List<Aboard> movable,
-            boolean sidesMatter,
-            Resolution resolution) {
+            PointMass driven, @Nullable Whole fixed, List<Aboard> movable, boolean sidesMatter, Resolution resolution) {
         if (driven.yM() == null && fixed == null && sidesMatter) {
             resolution.assume(
                     "laden-on-centre-plane",
@@ -242,7 +236,7 @@ final class StabilitySections {
         }
         List<Aboard> movable = new ArrayList<>();
         int person = 0;
-        for (Part part : loading.movable()) {
+        for (MassSections.Aboard part : loading.movable()) {
             PointMass mass = part.mass();
             Person sits = null;
             if (part.occupant()) {

@@ -231,7 +231,7 @@ final class StabilityFindings {
             }
             if (EMPTY.equals(name)) {
                 slope(sideways, name, trace);
-                turn(sideways.turn(), sideways, name, input, trace);
+                turn(sideways.turn(), true, sideways, name, input, trace);
             }
         }
         for (AxleLoads loads : state.lengthways().loads()) {
@@ -255,8 +255,8 @@ final class StabilityFindings {
                     worst.limit(downhill).factor() < driven.limit(downhill).factor();
             slope(worstIsWeaker ? worst : driven, name, trace);
         }
-        turn(worst.turn(), worst, name, input, trace);
-        turn(worst.fullLock(), worst, name, input, trace);
+        turn(worst.turn(), true, worst, name, input, trace);
+        turn(worst.fullLock(), false, worst, name, input, trace);
     }
 
     private static Finding tipsAtRest(SideLimit weaker) {
@@ -320,11 +320,11 @@ final class StabilityFindings {
                 .action("Drive straight up and down instead, or go another way");
     }
 
-    private static void turn(@Nullable Turn turn, Sideways sideways, @Nullable String name, Input input, Trace trace) {
+    private static void turn(
+            @Nullable Turn turn, boolean planned, Sideways sideways, @Nullable String name, Input input, Trace trace) {
         if (turn == null || turn.acceleration() == null) {
             return;
         }
-        boolean planned = turn == sideways.turn();
         String where = planned ? "on the planned radius" : "at full lock";
         String code = planned ? "planned-turn" : "full-lock";
         Measure acceleration = new Measure(turn.acceleration(), ACCELERATION);
