@@ -31,6 +31,7 @@ import org.axlewright.api.section.Form;
 import org.axlewright.api.section.Setup;
 import org.axlewright.api.stability.StabilityCalculation;
 import org.axlewright.api.storage.StorageCalculation;
+import org.axlewright.api.towing.TowingCalculation;
 import org.axlewright.domain.trace.Trace;
 
 /**
@@ -47,6 +48,7 @@ public final class Calculations {
             new StabilityCalculation(),
             new BrakingCalculation(),
             new DescentCalculation(),
+            new TowingCalculation(),
             new GearingCalculation(),
             new DrivePerformanceCalculation(),
             new PackRangeCalculation(),

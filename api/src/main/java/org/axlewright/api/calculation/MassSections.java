@@ -96,12 +96,12 @@ public final class MassSections {
     public static final Needs POSITION =
             Needs.one(DERIVABLE_WITH_HEIGHT, Needs.all(POSITION_IN_PLAN, Needs.value("/laden/position/z")));
 
+    private static final Needs BARE_MASS = Needs.all(
+            Needs.one(SCALES, AXLES, Needs.value("/bare/mass")), Needs.each("/items", Needs.value("/items/0/mass")));
+
     /** Mass alone: a bare mass needs no position. */
     public static final Needs MASS_ONLY = Needs.one(
-            Needs.value("/laden/mass"),
-            Needs.all(
-                    Needs.one(SCALES, AXLES, Needs.value("/bare/mass")),
-                    Needs.each("/items", Needs.value("/items/0/mass"))));
+            Needs.value("/laden/mass"), BARE_MASS);
 
     private static final Needs UNLADEN = Needs.all(
             Needs.one(SCALES, AXLES, Needs.value("/bare/mass")), Needs.each("/items", Needs.value("/items/0/mass")));
@@ -143,6 +143,18 @@ public final class MassSections {
             notAnswered(input, setup, resolution);
         }
         return input;
+    }
+
+    /** Mass without occupants and without what comes and goes, kg; null when the bare vehicle or a part isn't known. */
+    public static @Nullable Double unladenMassKg(Setup setup) {
+        if (!BARE_MASS.missing(setup).isEmpty()) {
+            return null;
+        }
+        double massKg = bareMassKg(Objects.requireNonNull(setup.bare()));
+        for (Item item : setup.items() == null ? List.<Item>of() : setup.items()) {
+            massKg += Boolean.TRUE.equals(item.cargo()) ? 0 : itemMassKg(item);
+        }
+        return massKg;
     }
 
     /** Mass as driven, kg, noted as an assumption where it is derived. Call when {@link #MASS_ONLY} is met. */

@@ -13,6 +13,8 @@ import org.axlewright.domain.pack.PackVoltages;
 import org.axlewright.domain.quantity.Length;
 import org.axlewright.domain.quantity.Load;
 import org.axlewright.domain.quantity.LoadUnit;
+import org.axlewright.domain.quantity.Constants;
+import org.axlewright.domain.quantity.Mass;
 import org.axlewright.domain.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
@@ -63,6 +65,7 @@ final class Contradictions {
             tyre(tyres.rear(), "/tyres/rear", faults);
         }
         precharge(setup.precharge(), faults);
+        trailer(setup.trailer(), faults);
         Suspension suspension = setup.suspension();
         if (suspension != null) {
             suspension(suspension.front(), "/suspension/front", faults);
@@ -331,6 +334,29 @@ final class Contradictions {
                     "A charge ends above the state of charge it starts from: " + to + " is not above " + from,
                     charge.to() == null ? from : to,
                     charge.to() == null ? to : from));
+        }
+    }
+
+    private static void trailer(@Nullable Trailer trailer, List<Fault> faults) {
+        if (trailer == null) {
+            return;
+        }
+        exclude(
+                faults,
+                "/trailer/brakeForce",
+                trailer.brakeForce(),
+                "/trailer/braked",
+                Boolean.FALSE.equals(trailer.braked()) ? trailer.braked() : null,
+                "; a trailer without brakes has no brake force");
+        Mass mass = complete(trailer.mass());
+        Load hitch = complete(trailer.hitchLoad());
+        if (mass != null && hitch != null && Math.abs(hitch.si()) > mass.si() * Constants.STANDARD_GRAVITY) {
+            faults.add(new Fault(
+                    "/trailer/hitchLoad",
+                    "contradiction",
+                    "A trailer can't put more on the hitch than it weighs",
+                    hitch,
+                    new Load(hitch.unit().fromSi(mass.si() * Constants.STANDARD_GRAVITY), hitch.unit())));
         }
     }
 
