@@ -19,7 +19,7 @@ class DirectionTest {
     private static final String API = "org.axlewright.api";
     private static final String DOMAIN = "org.axlewright.domain";
     private static final Set<String> BELOW =
-            Set.of("quantity", "trace", "check", "axles", "tyre", "pack", "roadload", "cable");
+            Set.of("quantity", "trace", "check", "axles", "tyre", "pack", "roadload", "cable", "motor");
 
     /** Rooms that ask another on the way to their own answer: the range with one pack and with the other. */
     private static final Map<String, Set<String>> ASKS = Map.of("repack", Set.of("energy"));

@@ -21,7 +21,7 @@ class DirectionTest {
 
     private static final String ROOT = "org.axlewright.domain";
     private static final Set<String> KERNEL = Set.of("quantity", "trace", "check");
-    private static final Set<String> LOWER = Set.of("axles", "tyre", "pack", "roadload", "cable");
+    private static final Set<String> LOWER = Set.of("axles", "tyre", "pack", "roadload", "cable", "motor");
 
     /** Rooms of one floor that know each other, and why there is no other way. Empty is the wish. */
     private static final Map<String, Set<String>> PAIRS = Map.of();

@@ -100,8 +100,7 @@ public final class MassSections {
             Needs.one(SCALES, AXLES, Needs.value("/bare/mass")), Needs.each("/items", Needs.value("/items/0/mass")));
 
     /** Mass alone: a bare mass needs no position. */
-    public static final Needs MASS_ONLY = Needs.one(
-            Needs.value("/laden/mass"), BARE_MASS);
+    public static final Needs MASS_ONLY = Needs.one(Needs.value("/laden/mass"), BARE_MASS);
 
     private static final Needs UNLADEN = Needs.all(
             Needs.one(SCALES, AXLES, Needs.value("/bare/mass")), Needs.each("/items", Needs.value("/items/0/mass")));

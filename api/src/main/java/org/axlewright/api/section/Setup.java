@@ -68,12 +68,16 @@ public record Setup(
         @Valid @Nullable Readings readings,
         @Valid @Nullable Brakes brakes,
         @Valid @Nullable Hill hill,
+
         @ArraySchema(arraySchema = @Schema(description = "Terminals and other joints as measured."))
         @Size(max = 200)
         @Nullable
         List<@Valid Joint> joints,
+
         @Schema(description = "The pack that was on the vehicle before, with its mass and place.") @Valid @Nullable
-        Pack formerPack) {
+        Pack formerPack,
+
+        @Valid @Nullable Trailer trailer) {
     /**
      * The same setup with another value of one section.
      *
@@ -101,4 +105,3 @@ public record Setup(
         }
     }
 }
-        @Valid @Nullable Trailer trailer) {}

@@ -15,7 +15,9 @@ import org.jspecify.annotations.Nullable;
 /** What is towed. */
 @Schema(description = "What is towed: one trailer, or a train of equal ones.")
 public record Trailer(
-        @Schema(description = "Mass of one trailer with its load.") @Within(min = 1, max = 20_000, unit = "kg") @Nullable
+        @Schema(description = "Mass of one trailer with its load.")
+        @Within(min = 1, max = 20_000, unit = "kg")
+        @Nullable
         Mass mass,
 
         @Schema(description = "How many such trailers; 1 when left out.") @Min(1) @Max(50) @Nullable
@@ -61,7 +63,9 @@ public record Trailer(
         @Nullable
         Double startingFactor,
 
-        @Schema(description = "Angle between drawbar and vehicle in plan, in the bend looked at; straight when left out.")
+        @Schema(
+                description =
+                        "Angle between drawbar and vehicle in plan, in the bend looked at; straight when left out.")
         @Within(min = 0, max = 90, unit = "deg")
         @Nullable
         Angle hitchAngle) {}

@@ -21,7 +21,8 @@ import org.jspecify.annotations.Nullable;
         description =
                 "What towing asks of the vehicle as driven, its driver aboard: pull, axle loads, grip and motor heat on the level, on the grade and when it pulls away; how much it may tow; how it stops. What is not known is left out.")
 public record TowingResult(
-        @Schema(description = "Mass of all trailers together, kg or lb.") Mass towedMass,
+        @Schema(description = "Mass of all trailers together, kg or lb.")
+        Mass towedMass,
 
         @Schema(description = "Rolling on the level at `manoeuvre.speed`.")
         Effort level,
@@ -44,7 +45,8 @@ public record TowingResult(
         @Nullable
         Mass towedMassLimit,
 
-        @Schema(description = "The limit that binds.") @Nullable Limit limitedBy,
+        @Schema(description = "The limit that binds.") @Nullable
+        Limit limitedBy,
 
         @Schema(description = "Every limit of the towed mass that could be worked out.")
         List<Bound> limits,
@@ -66,7 +68,8 @@ public record TowingResult(
     /** What one way to go takes. */
     @Schema(description = "What one way to go takes of drawbar, tyres and motor.")
     public record Effort(
-            @Schema(description = "Pull at the drawbar, N or lbf.") Force pull,
+            @Schema(description = "Pull at the drawbar, N or lbf.")
+            Force pull,
 
             @Schema(description = "Thrust at the driven wheels, N or lbf.") @Nullable
             Force thrust,
@@ -80,12 +83,14 @@ public record TowingResult(
             @Nullable
             Double gripUse,
 
-            @Schema(description = "What the motor does.") @Nullable Motor motor) {}
+            @Schema(description = "What the motor does.") @Nullable
+            Motor motor) {}
 
     /** What the motor does. */
     @Schema(name = "TowingMotor", description = "What the motor does for it.")
     public record Motor(
-            @Schema(description = "Torque at its shaft, Nm or lbf.ft.") Torque torque,
+            @Schema(description = "Torque at its shaft, Nm or lbf.ft.")
+            Torque torque,
 
             @Schema(description = "Its speed, rpm; 0 when pulling away.")
             Rotation speed,
@@ -93,7 +98,8 @@ public record TowingResult(
             @Schema(description = "Motor current, A; where a torque and its current are known.") @Nullable
             Current current,
 
-            @Schema(description = "Copper loss over what the rating allows; above 1 it gets hotter than rated.") @Nullable
+            @Schema(description = "Copper loss over what the rating allows; above 1 it gets hotter than rated.")
+            @Nullable
             Double heatRatio,
 
             @Schema(description = "Heat in the winding, W; where its resistance is known.") @Nullable
@@ -119,7 +125,9 @@ public record TowingResult(
             description = "Stopping and holding back; the vehicle's brakes use all the grip of their tyres.")
     public record Braking(
             @Schema(description = "A stop on the level.") Stop level,
-            @Schema(description = "A stop down the grade.") @Nullable Stop grade,
+
+            @Schema(description = "A stop down the grade.") @Nullable
+            Stop grade,
 
             @Schema(description = "Holding the speed down the grade.") @Nullable
             Holding holding,

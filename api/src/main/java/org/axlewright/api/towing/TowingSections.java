@@ -1,6 +1,5 @@
 package org.axlewright.api.towing;
 
-import static org.axlewright.domain.quantity.Constants.STANDARD_GRAVITY;
 import static org.axlewright.domain.quantity.Dimension.ACCELERATION;
 import static org.axlewright.domain.quantity.Dimension.ANGLE;
 import static org.axlewright.domain.quantity.Dimension.BODY_AREA;
@@ -45,8 +44,7 @@ import org.jspecify.annotations.Nullable;
 /** From the sections of one request to the checked question, with every default noted. */
 final class TowingSections {
 
-    private static final Needs PLACED =
-            Needs.all(Needs.value("/chassis/wheelbase"), MassSections.POSITION_IN_PLAN);
+    private static final Needs PLACED = Needs.all(Needs.value("/chassis/wheelbase"), MassSections.POSITION_IN_PLAN);
 
     /** Between motor shaft and wheel. */
     private static final double GEAR_EFFICIENCY = 0.9;
@@ -83,7 +81,11 @@ final class TowingSections {
         int count = trailer.count() != null
                 ? trailer.count()
                 : (int) resolution.assume(
-                        "one-trailer", "/trailer/count", Measure.number(1), "one trailer unless sent", Source.COMMON_PRACTICE);
+                        "one-trailer",
+                        "/trailer/count",
+                        Measure.number(1),
+                        "one trailer unless sent",
+                        Source.COMMON_PRACTICE);
         return new Trailers(
                 need(trailer.mass()) * count,
                 count,
@@ -106,7 +108,9 @@ final class TowingSections {
                                         "a maker of battery tugs reckons 0.04 of the towed weight to start on a flat floor, twice a rolling"
                                                 + " resistance of 0.02")),
                 braked(),
-                trailer.brakeForce() == null ? null : (Double) (trailer.brakeForce().si() * count),
+                trailer.brakeForce() == null
+                        ? null
+                        : (Double) (trailer.brakeForce().si() * count),
                 trailer.hitchLoad() != null
                         ? trailer.hitchLoad().si()
                         : resolution.assume(
@@ -192,13 +196,19 @@ final class TowingSections {
                 new Stance(states.massKg(), need(chassis.wheelbase()), states.xM(), heightM),
                 new Drawbar(
                         need(trailer.hitchHeight()),
-                        trailer.hitchOverhang() == null ? 0 : trailer.hitchOverhang().si(),
+                        trailer.hitchOverhang() == null
+                                ? 0
+                                : trailer.hitchOverhang().si(),
                         trailers.hitchLoadN()),
                 driven(),
                 chassis.braked(),
                 GroundSections.friction(setup, resolution),
-                ratings == null || ratings.rear() == null ? null : ratings.rear().si(),
-                ratings == null || ratings.total() == null ? null : ratings.total().si());
+                ratings == null || ratings.rear() == null
+                        ? null
+                        : ratings.rear().si(),
+                ratings == null || ratings.total() == null
+                        ? null
+                        : ratings.total().si());
     }
 
     private AxleSet driven() {
@@ -232,9 +242,8 @@ final class TowingSections {
             reference = ratedTorque;
             at = ratedCurrent;
         }
-        boolean shortTime = motor != null
-                && motor.duty() != null
-                && motor.duty().toString().equals("s2");
+        boolean shortTime =
+                motor != null && motor.duty() != null && motor.duty().toString().equals("s2");
         return new Engine(
                 drive.ratio().value(),
                 radius,
@@ -284,8 +293,7 @@ final class TowingSections {
     private @Nullable Double drivenRadiusM() {
         Axle axle = driven() == AxleSet.FRONT ? Axle.FRONT : Axle.REAR;
         Rise rise = Rises.resolve(setup, resolution);
-        LoadedRadii radii =
-                Rises.radii(axle == Axle.FRONT ? rise.front() : rise.rear(), setup, axle, resolution);
+        LoadedRadii radii = Rises.radii(axle == Axle.FRONT ? rise.front() : rise.rear(), setup, axle, resolution);
         return radii == null ? null : (Double) radii.afterM();
     }
 

@@ -35,7 +35,29 @@ class CalculationsTest {
     @Test
     void everyQuestionIsRegisteredOnce() {
         assertThat(CALCULATIONS.all().stream().map(Calculation::name))
-                .containsExactly("centre-of-gravity", "lift-geometry", "ride-height", "stability", "braking", "descent", "towing", "gearing", "drive-performance", "pack-range", "pack-fit", "pack-check", "storage", "charge-time", "conductor-size", "precharge", "joint", "frame-overhang", "seat-reach", "vehicle-class", "ownership-cost", "pack-weight-change");
+                .containsExactly(
+                        "centre-of-gravity",
+                        "lift-geometry",
+                        "ride-height",
+                        "stability",
+                        "braking",
+                        "descent",
+                        "towing",
+                        "gearing",
+                        "drive-performance",
+                        "pack-range",
+                        "pack-fit",
+                        "pack-check",
+                        "storage",
+                        "charge-time",
+                        "conductor-size",
+                        "precharge",
+                        "joint",
+                        "frame-overhang",
+                        "seat-reach",
+                        "vehicle-class",
+                        "ownership-cost",
+                        "pack-weight-change");
     }
 
     @Test

@@ -21,10 +21,11 @@ import org.axlewright.domain.trace.Trace;
  */
 public record Drawbar(double heightM, double overhangM, double loadN) {
 
-    private static final Source MOMENTS =
-            Source.memory("Gillespie, Fundamentals of Vehicle Dynamics, eq. 1-6, towing terms; the same moments by hand");
+    private static final Source MOMENTS = Source.memory(
+            "Gillespie, Fundamentals of Vehicle Dynamics, eq. 1-6, towing terms; the same moments by hand");
 
-    private static final Step FRONT = step("ΔW_f", "what the drawbar adds to the front axle", "ΔW_f = −(P·h_h + Z·cos θ·d)/L");
+    private static final Step FRONT =
+            step("ΔW_f", "what the drawbar adds to the front axle", "ΔW_f = −(P·h_h + Z·cos θ·d)/L");
     private static final Step REAR =
             step("ΔW_r", "what the drawbar adds to the rear axle", "ΔW_r = [P·h_h + Z·cos θ·(d + L)]/L");
 

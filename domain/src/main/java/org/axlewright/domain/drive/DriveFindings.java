@@ -21,6 +21,7 @@ import org.axlewright.domain.drive.DrivePerformance.PackLimits;
 import org.axlewright.domain.drive.DrivePerformance.PullAway;
 import org.axlewright.domain.drive.DrivePerformance.Result;
 import org.axlewright.domain.drive.DrivePerformance.Steady;
+import org.axlewright.domain.motor.DutyType;
 import org.axlewright.domain.trace.Caution;
 import org.axlewright.domain.trace.Finding;
 import org.axlewright.domain.trace.Level;

@@ -25,6 +25,7 @@ import java.util.List;
 import org.axlewright.domain.axles.AxleSet;
 import org.axlewright.domain.axles.Stance;
 import org.axlewright.domain.drive.Drivetrain.Pull;
+import org.axlewright.domain.motor.DutyType;
 import org.axlewright.domain.pack.Sag;
 import org.axlewright.domain.quantity.Constants;
 import org.axlewright.domain.trace.Source;

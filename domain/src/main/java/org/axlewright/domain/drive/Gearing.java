@@ -10,6 +10,7 @@ import static org.axlewright.domain.quantity.Dimension.VOLTAGE;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.axlewright.domain.motor.MotorType;
 import org.axlewright.domain.quantity.RotationUnit;
 import org.axlewright.domain.trace.Source;
 import org.axlewright.domain.trace.Step;

@@ -11,6 +11,7 @@ import org.axlewright.domain.drive.Gearing.Measured;
 import org.axlewright.domain.drive.Gearing.MeasuredWheel;
 import org.axlewright.domain.drive.Gearing.MotorPlate;
 import org.axlewright.domain.drive.Gearing.Result;
+import org.axlewright.domain.motor.MotorType;
 import org.axlewright.domain.quantity.Dimension;
 import org.axlewright.domain.trace.Finding;
 import org.axlewright.domain.trace.Level;

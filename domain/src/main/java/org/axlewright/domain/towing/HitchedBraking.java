@@ -33,10 +33,10 @@ public final class HitchedBraking {
     private static final Source MOMENTS = Source.derived(
             "forces along the road on vehicle and trailers, moments about the axles; braked tyres at their grip");
 
-    private static final Step REAR_BRAKED = deceleration(
-            "b = {K + R + μ·[W·x·c + Z·c·(L + d) + h_h·K]/L}/{m + m_t + μ·(h·m + h_h·m_t)/L} − g·s");
-    private static final Step FRONT_BRAKED = deceleration(
-            "b = {K + R + μ·[W·(L − x)·c − Z·c·d − h_h·K]/L}/{m + m_t − μ·(h·m + h_h·m_t)/L} − g·s");
+    private static final Step REAR_BRAKED =
+            deceleration("b = {K + R + μ·[W·x·c + Z·c·(L + d) + h_h·K]/L}/{m + m_t + μ·(h·m + h_h·m_t)/L} − g·s");
+    private static final Step FRONT_BRAKED =
+            deceleration("b = {K + R + μ·[W·(L − x)·c − Z·c·d − h_h·K]/L}/{m + m_t − μ·(h·m + h_h·m_t)/L} − g·s");
     private static final Step ALL_BRAKED = deceleration("b = {K + R + μ·(W + Z)·c}/(m + m_t) − g·s");
     private static final Step STOPPING = Step.of(
             "d_b",
@@ -62,7 +62,8 @@ public final class HitchedBraking {
             "what the rear tyres use of their grip while the speed is held",
             "u_r = √(B_r² + [H·sin δ·(L + d)/L]²)/(μ·W_r)",
             NONE,
-            Source.derived("friction circle of the rear tyres; the push across the vehicle at the hitch, moments about the front axle"),
+            Source.derived(
+                    "friction circle of the rear tyres; the push across the vehicle at the hitch, moments about the front axle"),
             new Symbol("B_r", FORCE),
             new Symbol("H", FORCE),
             new Symbol("δ", ANGLE),
@@ -247,22 +248,17 @@ public final class HitchedBraking {
             double mu = footing.friction();
             double transfer = mu * (h * mass() + hitch * towed()) / length;
             double whole = mass() + towed();
-            double q =
-                    switch (braked) {
-                        case REAR ->
-                            (held + roll + mu * (weight * x * cos + z * cos * (length + d) + hitch * held) / length)
-                                    / (whole + transfer);
-                        case FRONT ->
-                            transfer < whole
-                                    ? (held
-                                                    + roll
-                                                    + mu
-                                                            * (weight * (length - x) * cos - z * cos * d - hitch * held)
-                                                            / length)
-                                            / (whole - transfer)
-                                    : Double.POSITIVE_INFINITY;
-                        case ALL -> (held + roll + mu * (weight + z) * cos) / whole;
-                    };
+            double q = switch (braked) {
+                case REAR ->
+                    (held + roll + mu * (weight * x * cos + z * cos * (length + d) + hitch * held) / length)
+                            / (whole + transfer);
+                case FRONT ->
+                    transfer < whole
+                            ? (held + roll + mu * (weight * (length - x) * cos - z * cos * d - hitch * held) / length)
+                                    / (whole - transfer)
+                            : Double.POSITIVE_INFINITY;
+                case ALL -> (held + roll + mu * (weight + z) * cos) / whole;
+            };
             if (!(q <= Double.MAX_VALUE)) {
                 return new Stop(null, null, null);
             }
@@ -310,8 +306,8 @@ public final class HitchedBraking {
 
         /** Brake force of the rear tyres while the speed is held. */
         private double rearBrakeN(double descentRad, double pushN, double rearN) {
-            double needed = Math.max(
-                    0, mass() * STANDARD_GRAVITY * Math.sin(descentRad) + pushN - ownRollN(descentRad));
+            double needed =
+                    Math.max(0, mass() * STANDARD_GRAVITY * Math.sin(descentRad) + pushN - ownRollN(descentRad));
             double whole = rearN + frontN(descentRad, 0, pushN);
             return switch (braked) {
                 case FRONT -> 0;

@@ -20,7 +20,8 @@ public final class MotorLoad {
     private static final Source TORQUE_AND_CURRENT = Source.memory(
             "direct-current machine: torque goes with the current at constant field, with its square when the field is in series and not"
                     + " saturated");
-    private static final Source HEAT = Source.derived("copper loss I²·R, the largest loss at low speed and high torque");
+    private static final Source HEAT =
+            Source.derived("copper loss I²·R, the largest loss at low speed and high torque");
 
     private static final Step CURRENT_LINEAR = current("I = I_0·T/T_0");
     private static final Step CURRENT_SERIES = current("I = I_0·√(T/T_0)");
@@ -61,7 +62,8 @@ public final class MotorLoad {
             "longest time from cold by the short-time rating",
             "t = t_r/q",
             EVENT_TIME,
-            Source.derived("same heat put in; what cools away in the longer rated time isn't counted, so the true time is shorter"),
+            Source.derived(
+                    "same heat put in; what cools away in the longer rated time isn't counted, so the true time is shorter"),
             new Symbol("t_r", EVENT_TIME),
             new Symbol("q", NONE));
 
@@ -107,8 +109,7 @@ public final class MotorLoad {
             double rated = engine.shortTimeS();
             time = heat > 1 ? (Double) trace.note(TIME, rated / heat, rated, heat) : (Double) rated;
         }
-        return new Result(
-                torqueNm, speedMPS * engine.ratio() / engine.radiusM(), current, heat, loss, time);
+        return new Result(torqueNm, speedMPS * engine.ratio() / engine.radiusM(), current, heat, loss, time);
     }
 
     private static @Nullable Double currentA(Engine engine, double torqueNm, Trace trace) {

@@ -16,7 +16,6 @@ import static org.axlewright.domain.quantity.Dimension.TORQUE;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.axlewright.domain.axles.Drawbar;
 import org.axlewright.domain.axles.Stance;
 import org.axlewright.domain.quantity.Constants;
 import org.axlewright.domain.roadload.RoadLoad;
@@ -40,8 +39,8 @@ public final class Towing {
     /** Towed mass over the mass of the unladen vehicle, trailers with brakes. */
     public static final double BRAKED_RULE = 4;
 
-    private static final Source LONGITUDINAL =
-            Source.derived("Newton's second law for the trailers along the road; grade and rolling as in Gillespie and Marks' handbook");
+    private static final Source LONGITUDINAL = Source.derived(
+            "Newton's second law for the trailers along the road; grade and rolling as in Gillespie and Marks' handbook");
 
     private static final Step PULL = Step.of(
             "P",
@@ -124,7 +123,8 @@ public final class Towing {
             "towed mass by rule, level ground",
             "m_t = n·m_0",
             MASS,
-            Source.published("HSE information sheet AIS33, all-terrain vehicles: 2 x unladen mass unbraked, 4 x braked, level ground"),
+            Source.published(
+                    "HSE information sheet AIS33, all-terrain vehicles: 2 x unladen mass unbraked, 4 x braked, level ground"),
             new Symbol("n", NONE),
             new Symbol("m_0", MASS));
 
@@ -139,7 +139,11 @@ public final class Towing {
      * @param gradeRad angle of the grade, whichever way it is driven, rad, 0 or more; null when there is none
      */
     public record Input(
-            Trailers trailers, @Nullable Tug tug, double speedMPS, double acceleration, @Nullable Double gradeRad) {
+            Trailers trailers,
+            @Nullable Tug tug,
+            double speedMPS,
+            double acceleration,
+            @Nullable Double gradeRad) {
         public Input {
             notNegative(speedMPS, "speed");
             notNegative(acceleration, "acceleration");
@@ -269,12 +273,11 @@ public final class Towing {
         if (footing != null) {
             front = front(footing, pull, going.gradeRad(), going.acceleration(), trace);
             rear = rear(footing, pull, going.gradeRad(), going.acceleration(), trace);
-            double driven =
-                    switch (footing.driven()) {
-                        case FRONT -> front;
-                        case REAR -> rear;
-                        case ALL -> front + rear;
-                    };
+            double driven = switch (footing.driven()) {
+                case FRONT -> front;
+                case REAR -> rear;
+                case ALL -> front + rear;
+            };
             double held = footing.friction() * driven;
             use = held > 0 && thrust / held <= Double.MAX_VALUE
                     ? (Double) trace.note(GRIP_USE, thrust / held, thrust, footing.friction(), driven)
@@ -284,8 +287,7 @@ public final class Towing {
         MotorLoad.Result motor = null;
         if (engine != null) {
             double torque = thrust * engine.radiusM() / (engine.ratio() * engine.gearEfficiency());
-            trace.note(
-                    MOTOR_TORQUE, torque, thrust, engine.radiusM(), engine.ratio(), engine.gearEfficiency());
+            trace.note(MOTOR_TORQUE, torque, thrust, engine.radiusM(), engine.ratio(), engine.gearEfficiency());
             motor = MotorLoad.of(engine, torque, going.speedMPS(), trace);
         }
         return new Effort(
@@ -393,7 +395,9 @@ public final class Towing {
         double own = ownN(tug, footing.drawbar().loadN(), going);
         double frontN = front(footing, 0, going.gradeRad(), going.acceleration(), silent);
         double rearN = rear(footing, 0, going.gradeRad(), going.acceleration(), silent);
-        double lever = footing.friction() * footing.drawbar().heightM() / footing.stance().wheelbaseM();
+        double lever = footing.friction()
+                * footing.drawbar().heightM()
+                / footing.stance().wheelbaseM();
         double friction = footing.friction();
         return switch (footing.driven()) {
             case FRONT -> (friction * frontN - own) / (1 + lever);
@@ -409,7 +413,9 @@ public final class Towing {
         double rearN = rear(footing, 0, going.gradeRad(), 0, silent);
         double height = footing.drawbar().heightM();
         return height > 0
-                ? (frontN - STEERING_SHARE * (frontN + rearN)) * footing.stance().wheelbaseM() / height
+                ? (frontN - STEERING_SHARE * (frontN + rearN))
+                        * footing.stance().wheelbaseM()
+                        / height
                 : Double.POSITIVE_INFINITY;
     }
 

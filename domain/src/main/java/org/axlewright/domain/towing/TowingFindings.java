@@ -27,8 +27,8 @@ final class TowingFindings {
     private static final Source STEERED_AXLE = Source.weak(
             "20 % of the laden mass on the steered axle, asked of goods vehicles by Regulation (EU) 1230/2012 as read in a reprint;"
                     + " for this class of vehicle a rule of thumb");
-    private static final Source HSE =
-            Source.published("HSE information sheet AIS33, for all-terrain vehicles: a stand-in for this class; level ground, hitch load about 10 %");
+    private static final Source HSE = Source.published(
+            "HSE information sheet AIS33, for all-terrain vehicles: a stand-in for this class; level ground, hitch load about 10 %");
     private static final Source RATINGS = Source.regulation("49 CFR 571.3: only the maker sets GVWR and GAWR");
     private static final Source DUTY = Source.published("IEC 60034-1, duty types S1 and S2");
     private static final Source REAR_BRAKES = Source.published(
@@ -83,7 +83,9 @@ final class TowingFindings {
                                 .action("Take fewer trailers, or trailers with brakes"));
                     }
                 });
-        if (input.gradeRad() != null && input.gradeRad() > 0 && !input.trailers().braked()) {
+        if (input.gradeRad() != null
+                && input.gradeRad() > 0
+                && !input.trailers().braked()) {
             trace.find(Finding.of(
                             "unbraked-on-a-grade",
                             Level.CAUTION,
@@ -148,15 +150,12 @@ final class TowingFindings {
 
     private static void front(double frontN, @Nullable Double share, String when, Trace trace) {
         if (frontN < 0) {
-            trace.find(Finding.of(
-                            "front-wheels-lift",
-                            Level.DANGER,
-                            "The front wheels leave the ground " + when,
-                            STATICS)
-                    .at("/trailer/hitchHeight")
-                    .actual(new Measure(frontN, Dimension.LOAD))
-                    .limit(new Measure(0, Dimension.LOAD))
-                    .action("Hitch lower and closer to the axle, tow less, or put ballast in front"));
+            trace.find(
+                    Finding.of("front-wheels-lift", Level.DANGER, "The front wheels leave the ground " + when, STATICS)
+                            .at("/trailer/hitchHeight")
+                            .actual(new Measure(frontN, Dimension.LOAD))
+                            .limit(new Measure(0, Dimension.LOAD))
+                            .action("Hitch lower and closer to the axle, tow less, or put ballast in front"));
         } else if (share != null && share < Towing.STEERING_SHARE) {
             trace.find(Finding.of(
                             "front-axle-light",
@@ -201,7 +200,8 @@ final class TowingFindings {
             trace.find(Finding.of(
                             "motor-stalls",
                             Level.WARNING,
-                            "The motor needs {actual} " + when + " and gives {limit} at most: it stalls, and all its current is heat",
+                            "The motor needs {actual} " + when
+                                    + " and gives {limit} at most: it stalls, and all its current is heat",
                             STATICS)
                     .at("/drive/motor/maximumTorque")
                     .actual(new Measure(motor.torqueNm(), Dimension.TORQUE))
@@ -305,15 +305,17 @@ final class TowingFindings {
         }
         Double use = holding.rearGripUse();
         if (grade >= knife && knife >= 0 && (use == null || use >= 1)) {
-            trace.find(Finding.of(
-                            "jack-knife",
-                            Level.DANGER,
-                            "Down {actual} the rear tyres can't hold the train back: from {limit} on the trailers push the rear aside",
-                            REAR_BRAKES)
-                    .at("/ground/grade")
-                    .actual(new Measure(grade, Dimension.GRADE))
-                    .limit(new Measure(knife, Dimension.GRADE))
-                    .action("Take fewer trailers down, fit brakes to them or to the front wheels, and never coast down with regeneration alone"));
+            trace.find(
+                    Finding.of(
+                                    "jack-knife",
+                                    Level.DANGER,
+                                    "Down {actual} the rear tyres can't hold the train back: from {limit} on the trailers push the rear aside",
+                                    REAR_BRAKES)
+                            .at("/ground/grade")
+                            .actual(new Measure(grade, Dimension.GRADE))
+                            .limit(new Measure(knife, Dimension.GRADE))
+                            .action(
+                                    "Take fewer trailers down, fit brakes to them or to the front wheels, and never coast down with regeneration alone"));
         } else if (use != null && use > GRIP_KEPT) {
             trace.find(Finding.of(
                             "rear-grip-half-used",
@@ -333,14 +335,16 @@ final class TowingFindings {
             trace.find(Finding.of(
                             "pitches-when-braking",
                             Level.DANGER,
-                            "Braking at the limit of its tyres " + where + " an axle leaves the ground before the train stops",
+                            "Braking at the limit of its tyres " + where
+                                    + " an axle leaves the ground before the train stops",
                             STATICS)
                     .at("/trailer/hitchHeight"));
         } else if (b <= 0) {
             trace.find(Finding.of(
                             "runs-away",
                             Level.DANGER,
-                            "The train does not stop " + where + ": what the brakes and tyres hold is less than what pushes",
+                            "The train does not stop " + where
+                                    + ": what the brakes and tyres hold is less than what pushes",
                             STATICS)
                     .at("/trailer/mass")
                     .actual(new Measure(b, Dimension.ACCELERATION))

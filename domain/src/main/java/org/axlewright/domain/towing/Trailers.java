@@ -42,7 +42,6 @@ public record Trailers(
     /** The same trailers with another mass, their brakes in proportion. */
     Trailers of(double otherKg) {
         Double force = brakeForceN == null ? null : (Double) (brakeForceN * otherKg / massKg);
-        return new Trailers(
-                otherKg, count, rolling, startingFactor, braked, force, hitchLoadN, hitchAngleRad);
+        return new Trailers(otherKg, count, rolling, startingFactor, braked, force, hitchLoadN, hitchAngleRad);
     }
 }

@@ -88,24 +88,25 @@ class TowingInvariantsTest {
             @ForAll @DoubleRange(min = 0.01, max = 0.15) double grade,
             @ForAll @DoubleRange(min = 0, max = 300) double hitchLoad) {
         for (AxleSet driven : AxleSet.values()) {
-            Footing footing = new Footing(
-                    STANCE, new Drawbar(0.3, 0.26, hitchLoad), driven, AxleSet.ALL, MU, 2900.0, null);
+            Footing footing =
+                    new Footing(STANCE, new Drawbar(0.3, 0.26, hitchLoad), driven, AxleSet.ALL, MU, 2900.0, null);
             Tug puller = tug(388, 0.015, footing, engine(24, 0.19, 0.9, 4.3));
             Towing.Result asked = ask(trailers(100, 0.02, hitchLoad), puller, 0.3, grade);
-            assertThat(need(effort(puller, hitchLoad, grade, bound(asked, Limit.GRIP_GRADE)).gripUse()))
+            assertThat(need(effort(puller, hitchLoad, grade, bound(asked, Limit.GRIP_GRADE))
+                            .gripUse()))
                     .isCloseTo(1, within(1e-9));
             assertThat(need(effort(puller, hitchLoad, grade, bound(asked, Limit.FRONT_AXLE_GRADE))
                             .frontShare()))
                     .isCloseTo(0.2, within(1e-9));
-            Towing.Result atRating = ask(
-                    trailers(bound(asked, Limit.REAR_RATING), 0.02, hitchLoad), puller, 0.3, grade);
+            Towing.Result atRating =
+                    ask(trailers(bound(asked, Limit.REAR_RATING), 0.02, hitchLoad), puller, 0.3, grade);
             assertThat(need(atRating.level().rearN())).isCloseTo(2900, within(1e-6));
-            Towing.Result atStart = ask(
-                    trailers(bound(asked, Limit.GRIP_START), 0.02, hitchLoad), puller, 0.3, grade);
+            Towing.Result atStart = ask(trailers(bound(asked, Limit.GRIP_START), 0.02, hitchLoad), puller, 0.3, grade);
             assertThat(need(atStart.start().gripUse())).isCloseTo(1, within(1e-9));
             double duty = bound(asked, Limit.MOTOR_DUTY_GRADE);
             if (duty > 0) {
-                assertThat(Objects.requireNonNull(effort(puller, hitchLoad, grade, duty).motor())
+                assertThat(Objects.requireNonNull(
+                                        effort(puller, hitchLoad, grade, duty).motor())
                                 .torqueNm())
                         .isCloseTo(4.3, within(1e-9));
             }
@@ -145,12 +146,11 @@ class TowingInvariantsTest {
                     - push * 0.3 / 1.18
                     + hitchLoad * cos * (1.18 + 0.26) / 1.18;
             double whole = (388 * G + hitchLoad) * cos;
-            double held =
-                    switch (braked) {
-                        case REAR -> rear;
-                        case FRONT -> whole - rear;
-                        case ALL -> whole;
-                    };
+            double held = switch (braked) {
+                case REAR -> rear;
+                case FRONT -> whole - rear;
+                case ALL -> whole;
+            };
             assertThat(force).isCloseTo(MU * held, within(1e-6));
         }
     }
@@ -186,9 +186,9 @@ class TowingInvariantsTest {
         Trailers own = new Trailers(1 + towed, 1, 0.02, 1, true, 0.2 * towed * G, 0, 0);
         assertThat(train).isLessThan(alone);
         assertThat(need(stopLevel(own, puller).deceleration())).isGreaterThan(train);
-        Stop down = Objects.requireNonNull(
-                Objects.requireNonNull(ask(trailers(towed, 0.02, 0), puller, 0, grade).braking())
-                        .downhill());
+        Stop down = Objects.requireNonNull(Objects.requireNonNull(
+                        ask(trailers(towed, 0.02, 0), puller, 0, grade).braking())
+                .downhill());
         assertThat(need(down.deceleration()))
                 .isLessThan(need(stopLevel(trailers(towed, 0.02, 0), puller).deceleration()));
     }
@@ -199,8 +199,7 @@ class TowingInvariantsTest {
 
     @Property
     void aSeriesMotorTakesTheRootOfTheTorque(@ForAll @DoubleRange(min = 0.1, max = 20) double torque) {
-        Engine series = new Engine(
-                24, 0.19, 0.9, 4.0, null, 4.0, 30.0, 30.0, true, 1800.0, false, null, null, 0.05);
+        Engine series = new Engine(24, 0.19, 0.9, 4.0, null, 4.0, 30.0, 30.0, true, 1800.0, false, null, null, 0.05);
         MotorLoad.Result load = MotorLoad.of(series, torque, 1, Trace.withoutWorking());
         assertThat(need(load.currentA())).isCloseTo(30 * Math.sqrt(torque / 4), within(1e-9));
         assertThat(need(load.heatRatio())).isCloseTo(torque / 4, within(1e-9));
@@ -219,8 +218,7 @@ class TowingInvariantsTest {
                 0.4,
                 3000.0,
                 4000.0);
-        Engine engine =
-                new Engine(8, 0.19, 0.9, 2.0, 6.0, 6.0, 60.0, 20.0, false, 1800.0, false, 40.0, 400.0, 0.06);
+        Engine engine = new Engine(8, 0.19, 0.9, 2.0, 6.0, 6.0, 60.0, 20.0, false, 1800.0, false, 40.0, 400.0, 0.06);
         Tug puller = new Tug(388, 310.0, 0.015, 1.0, footing, engine);
         Trailers train = new Trailers(1500, 3, 0.03, 2, false, null, 300, 0.3);
         Towing.of(new Towing.Input(train, puller, 1, 0.5, 0.15), trace);
@@ -240,7 +238,8 @@ class TowingInvariantsTest {
                         "brakes-taken-at-grip",
                         "runs-away",
                         "jack-knife");
-        assertThat(trace.findings()).allSatisfy(finding -> assertThat(finding.pointer()).startsWith("/"));
+        assertThat(trace.findings())
+                .allSatisfy(finding -> assertThat(finding.pointer()).startsWith("/"));
         assertThat(trace.lines()).allSatisfy(line -> assertThat(line.value()).isFinite());
         assertThat(trace.cautions()).extracting("code").containsExactly("towing-limits");
     }

@@ -188,8 +188,7 @@ class TowingPublishedTest {
     @ParameterizedTest
     @MethodSource("slopes")
     void aSlopeTakesItsShareOfTheWeight(Case row) {
-        Towing.Result result =
-                ask(trailers(row.in("m"), row.in("f"), 0), null, 0, Math.toRadians(row.in("slope")));
+        Towing.Result result = ask(trailers(row.in("m"), row.in("f"), 0), null, 0, Math.toRadians(row.in("slope")));
         row.check("flat", result.level().pullN());
         row.check("up", Objects.requireNonNull(result.grade()).pullN());
     }
@@ -218,10 +217,9 @@ class TowingPublishedTest {
     void holdingTheSpeedTakesGripOfTheRearTyres(Case row) {
         Stance stance = new Stance(500, row.in("l"), row.in("l_f"), row.in("h"));
         Tug alone = tug(500, SMOOTH, footing(stance, AxleSet.REAR, AxleSet.REAR, 1, LOW), null);
-        Towing.Result result =
-                ask(trailers(FEATHER_KG, SMOOTH, 0), alone, 0, GradeUnit.PERCENT.toSi(row.in("grade")));
-        Holding holding = Objects.requireNonNull(
-                Objects.requireNonNull(result.braking()).holding());
+        Towing.Result result = ask(trailers(FEATHER_KG, SMOOTH, 0), alone, 0, GradeUnit.PERCENT.toSi(row.in("grade")));
+        Holding holding =
+                Objects.requireNonNull(Objects.requireNonNull(result.braking()).holding());
         row.check("mu", need(holding.rearGripUse()));
     }
 

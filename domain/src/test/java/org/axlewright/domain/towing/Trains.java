@@ -56,9 +56,8 @@ final class Trains {
     }
 
     static double bound(Towing.Result result, Limit limit) {
-        List<Bound> found = result.bounds().stream()
-                .filter(bound -> bound.limit() == limit)
-                .toList();
+        List<Bound> found =
+                result.bounds().stream().filter(bound -> bound.limit() == limit).toList();
         return found.get(0).massKg();
     }
 

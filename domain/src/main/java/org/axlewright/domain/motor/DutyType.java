@@ -1,4 +1,4 @@
-package org.axlewright.domain.drive;
+package org.axlewright.domain.motor;
 
 /** Duty for which a motor is rated (IEC 60034-1, duty types). {@code toString} is the name in requests. */
 public enum DutyType {

@@ -1,4 +1,4 @@
-package org.axlewright.domain.drive;
+package org.axlewright.domain.motor;
 
 /** How a motor is built, as far as its torque and speed follow from it. {@code toString} is the name in requests. */
 public enum MotorType {
