@@ -165,8 +165,7 @@ public final class Towing {
      * What one way to go takes; null what isn't known.
      *
      * @param gripUse thrust over what the driven tyres hold; null too where they carry nothing
-     * @param heatRatio heat in the motor over what its rating allows
-     * @param timeS how long the short-time rating bears it; an upper bound
+     * @param motor what the motor bears of it
      */
     public record Effort(
             double pullN,
