@@ -60,12 +60,12 @@ class DirectionTest {
     }
 
     @Test
-    void onlySetupKnowsTheDatabase() {
+    void onlyWhatIsSavedKnowsTheDatabase() {
         noClasses()
                 .that()
                 .resideInAPackage(API + "..")
                 .and()
-                .resideOutsideOfPackage(API + ".setup..")
+                .resideOutsideOfPackages(API + ".database..", API + ".workspace..", API + ".setup..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage(

@@ -18,6 +18,7 @@ import org.axlewright.api.problem.Declined;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.problem.Refused;
 import org.axlewright.api.section.Setup;
+import org.axlewright.api.workspace.CurrentWorkspace;
 import org.axlewright.domain.quantity.UnitSystem;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
@@ -68,9 +69,14 @@ class ConsoleDemo {
         String saved;
         Setup setup;
         try {
-            UUID id = setups.named(demo.name())
-                    .orElseGet(() -> setups.create(demo.name(), demo.text()).id());
-            setup = reader.parse(setups.find(id).orElseThrow().document());
+            UUID id = CurrentWorkspace.in(
+                    CurrentWorkspace.LOCAL,
+                    () -> setups.named(demo.name())
+                            .orElseGet(() ->
+                                    setups.create(demo.name(), demo.text()).id()));
+            setup = CurrentWorkspace.in(
+                    CurrentWorkspace.LOCAL,
+                    () -> reader.parse(setups.find(id).orElseThrow().document()));
             saved = "Saved as " + address + "/v1/setups/" + id;
         } catch (Declined away) {
             setup = reader.parse(demo.text());

@@ -1,4 +1,4 @@
-/** Saved setups, and the only room that knows PostgreSQL. No calculation reaches it: they answer while the database is away (contract R12). */
+/** Saved setups, each in its workspace. No calculation reaches them: those answer while the database is away (contract R12). */
 @NullMarked
 package org.axlewright.api.setup;
 

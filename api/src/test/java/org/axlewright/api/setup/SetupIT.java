@@ -17,6 +17,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.axlewright.api.Running;
 import org.axlewright.api.calculation.Calculations;
+import org.axlewright.api.database.TestDatabase;
 import org.axlewright.api.demo.DemoSetups;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

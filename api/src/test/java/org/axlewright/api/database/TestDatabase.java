@@ -1,4 +1,4 @@
-package org.axlewright.api.setup;
+package org.axlewright.api.database;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
@@ -17,7 +17,7 @@ import org.testcontainers.postgresql.PostgreSQLContainer;
  * The one place that chooses the PostgreSQL of the tests: a container where a Docker engine answers, the embedded binaries where not.
  * One server for all tests of a run, one database for each class.
  */
-final class TestDatabase {
+public final class TestDatabase {
 
     private static final Logger LOG = LoggerFactory.getLogger(TestDatabase.class);
     private static final AtomicInteger COUNT = new AtomicInteger();
@@ -26,15 +26,15 @@ final class TestDatabase {
     private TestDatabase() {}
 
     /** @param name of the database */
-    record Access(String host, int port, String name, String user, String password) {
+    public record Access(String host, int port, String name, String user, String password) {
 
-        String url() {
+        public String url() {
             return "jdbc:postgresql://" + host + ":" + port + "/" + name;
         }
     }
 
     /** An empty database of its own. */
-    static Access fresh() {
+    public static Access fresh() {
         String name = "test" + COUNT.incrementAndGet();
         try (Connection connection = DriverManager.getConnection(SERVER.url(), SERVER.user(), SERVER.password());
                 var statement = connection.createStatement()) {
@@ -45,7 +45,7 @@ final class TestDatabase {
         return new Access(SERVER.host(), SERVER.port(), name, SERVER.user(), SERVER.password());
     }
 
-    static void use(DynamicPropertyRegistry properties, Access database) {
+    public static void use(DynamicPropertyRegistry properties, Access database) {
         properties.add("spring.datasource.url", database::url);
         properties.add("spring.datasource.username", database::user);
         properties.add("spring.datasource.password", database::password);

@@ -1,4 +1,4 @@
-package org.axlewright.api.setup;
+package org.axlewright.api.database;
 
 import java.time.Duration;
 

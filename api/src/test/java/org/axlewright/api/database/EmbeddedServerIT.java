@@ -1,4 +1,4 @@
-package org.axlewright.api.setup;
+package org.axlewright.api.database;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package org.axlewright.api.setup;
+package org.axlewright.api.database;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
@@ -8,6 +8,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
@@ -35,6 +36,9 @@ final class EmbeddedServer implements AutoCloseable {
 
     /** Owner of the data and name of the database. Not the superuser. */
     static final String NAME = "axlewright";
+
+    /** What the service works under: owns nothing, and is held by row-level security. */
+    static final String SERVICE = "axlewright_service";
 
     private static final String PASSWORD_FILE = "axlewright.password";
 
@@ -76,6 +80,7 @@ final class EmbeddedServer implements AutoCloseable {
             String password = Files.readString(directory.postgres().resolve(PASSWORD_FILE));
             EmbeddedServer started =
                     new EmbeddedServer(directory, launch(directory, directory.postgres(), password, 0), password);
+            started.makeServiceRole();
             started.watch.start();
             return started;
         } catch (IOException | SQLException | IllegalStateException e) {
@@ -142,6 +147,20 @@ final class EmbeddedServer implements AutoCloseable {
                 directory.prepared().resolve("pg_hba.conf"),
                 "# type database user address method\nhost all all 127.0.0.1/32 scram-sha-256\n");
         Files.move(directory.prepared(), directory.postgres(), StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    /** At every start: directories of earlier releases have no such role. */
+    private void makeServiceRole() throws SQLException {
+        try (Connection connection = server.getPostgresDatabase().getConnection();
+                Statement statement = connection.createStatement()) {
+            boolean there;
+            try (ResultSet found = statement.executeQuery("select from pg_roles where rolname = '" + SERVICE + "'")) {
+                there = found.next();
+            }
+            if (!there) {
+                statement.execute("create role " + SERVICE + " login password '" + password + "'");
+            }
+        }
     }
 
     private static EmbeddedPostgres launch(DataDirectory directory, Path data, String password, int port)
