@@ -29,15 +29,6 @@ public final class Braking {
     private static final double[] SPEED_FACTORS = {0.5, 0.75, 1, 1.25, 1.5};
     private static final double FASTER = 1.1;
 
-    private static final Step WITHOUT_ROTATING = Step.of(
-            "F_b",
-            "force of the brakes at the ground, less what slows the rotating parts",
-            "F_b = F/(1 + ε)",
-            FORCE,
-            Source.derived("torque of the brakes against the inertia of vehicle and rotating parts"),
-            new Symbol("F", FORCE),
-            new Symbol("ε", NONE));
-
     private static final Step SHARE_OF_MEASURED = Step.of(
             "F_b",
             "force of one axle's brakes, the measured force shared as the figures sent",
@@ -89,7 +80,7 @@ public final class Braking {
      * @param front brakes of the front axle
      * @param rear brakes of the rear axle
      * @param stop a measured stop; it overrides the forces of the brakes
-     * @param rotatingMassShare what the rotating parts add to the mass
+     * @param rotatingMassShare what the rotating parts add to the mass, for the heat
      * @param friction tyre to ground; null when not known
      * @param frictionSent whether it was sent, not assumed
      * @param gradeRad slope, rad, uphill positive; null when not sent
@@ -248,8 +239,8 @@ public final class Braking {
     public static Result of(Input input, Trace trace) {
         boolean two = input.empty() != null;
         Trace occupiedTrace = two ? trace.of("occupied") : trace;
-        WheelBrakes front = input.front().with(rotating(input.front().forceN(), input, trace));
-        WheelBrakes rear = input.rear().with(rotating(input.rear().forceN(), input, trace));
+        WheelBrakes front = input.front();
+        WheelBrakes rear = input.rear();
         double togetherN = BrakeBalance.NOT_THE_LIMIT_N;
         Calibration calibration = null;
         MeasuredStop stop = input.stop();
@@ -282,14 +273,6 @@ public final class Braking {
                 calibration);
         BrakingFindings.find(input, calibrated, result, trace);
         return result;
-    }
-
-    private static @Nullable Double rotating(@Nullable Double forceN, Input input, Trace trace) {
-        if (forceN == null || forceN == 0) {
-            return forceN;
-        }
-        return trace.note(
-                WITHOUT_ROTATING, forceN / (1 + input.rotatingMassShare()), forceN, input.rotatingMassShare());
     }
 
     /** The only braked axle gave all that was measured; where the tyres ended it, brakes known to be stronger stay so. */

@@ -173,7 +173,7 @@ final class BrakingFindings {
         }
         double front = sent.front().forceN() == null ? Double.NaN : sent.front().forceN();
         double rear = sent.rear().forceN() == null ? Double.NaN : sent.rear().forceN();
-        double sum = (front + rear) / (1 + sent.rotatingMassShare());
+        double sum = front + rear;
         if (calibration.limit() != BrakeLimit.TYRES && Math.abs(calibration.forceNowN() - sum) > DISAGREES * sum) {
             trace.find(Finding.of(
                             "measured-stop-disagrees",
