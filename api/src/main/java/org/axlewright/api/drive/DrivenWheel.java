@@ -72,19 +72,33 @@ final class DrivenWheel {
         String pointer = "/tyres/" + axle;
         Double reckoned = reckonedM(now);
         boolean measured = now.rollout() != null;
-        double rollout = now.rollout() != null
-                ? now.rollout().si()
-                : resolution.assume(
-                        "rollout",
-                        pointer + "/rollout",
-                        new Measure(need(reckoned), CLEARANCE),
-                        "distance rolled in one turn, " + TyreRadii.ROLLOUT_RADIAL
-                                + " times the free diameter of a radial tyre, " + TyreRadii.ROLLOUT_BIAS
-                                + " of any other",
-                        TyreRadii.ROLLOUT_SOURCE);
+        double rollout = now.rollout() != null ? now.rollout().si() : assumed(now, need(reckoned), pointer, resolution);
         Lift.AxleLift lift = Rises.sent(setup, axle);
         Tyres.Tyre before = lift == null ? null : lift.tyreBefore();
         return new Wheel(pointer, rollout, measured, beforeM(before, rollout, measured, reckoned));
+    }
+
+    /**
+     * A size marking tells how the tyre is built and so how far it rolls under load; of a bare diameter nothing more is known than its
+     * circumference, from which the printed examples reckon and of which the road takes its few per cent.
+     */
+    private static double assumed(Tyres.Tyre tyre, double reckonedM, String pointer, Resolution resolution) {
+        if (tyre.size() != null) {
+            return resolution.assume(
+                    "rollout",
+                    pointer + "/rollout",
+                    new Measure(reckonedM, CLEARANCE),
+                    "distance rolled in one turn, " + TyreRadii.ROLLOUT_RADIAL
+                            + " times the free diameter of a radial tyre, " + TyreRadii.ROLLOUT_BIAS
+                            + " of any other",
+                    TyreRadii.ROLLOUT_SOURCE);
+        }
+        return resolution.assume(
+                "rollout-of-free-diameter",
+                pointer + "/rollout",
+                new Measure(TyreRadii.circumferenceM(need(Rises.diameterM(tyre))), CLEARANCE),
+                "circumference of the free diameter, the most it can roll; an air-filled tyre rolls 3 to 5 % less under load: measure it",
+                TyreRadii.CIRCUMFERENCE_SOURCE);
     }
 
     private static boolean rolls(Tyres.@Nullable Tyre tyre) {

@@ -25,11 +25,20 @@ public final class TyreRadii {
     public static final Source ROLLOUT_SOURCE =
             Source.weak("ETRTO rule, rolling circumference 3.05 D radial and 2.99 D bias, secondary pages");
 
+    /** Circumference of the free diameter: the most that a tyre can roll in one turn. */
+    public static final Source CIRCUMFERENCE_SOURCE =
+            Source.published("engineering-course assignment: 750 rad/s, 10:1, a wheel of 0.4 m, 54 km/h");
+
     private TyreRadii() {}
 
     /** Static loaded radius of a tyre of that free diameter, m. */
     public static double loadedM(double diameterM) {
         return LOADED_SHARE * positive(diameterM, "diameterM") / 2;
+    }
+
+    /** Circumference of the free diameter, m: an upper bound of the distance rolled in one turn. */
+    public static double circumferenceM(double diameterM) {
+        return Math.PI * positive(diameterM, "diameterM");
     }
 
     /** Distance rolled in one turn of the wheel, m. */
