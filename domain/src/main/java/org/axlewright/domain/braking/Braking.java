@@ -1,7 +1,6 @@
 package org.axlewright.domain.braking;
 
 import static org.axlewright.domain.quantity.Dimension.FORCE;
-import static org.axlewright.domain.quantity.Dimension.NONE;
 
 import java.util.ArrayList;
 import java.util.List;
