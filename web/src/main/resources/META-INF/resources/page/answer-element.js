@@ -1,64 +1,54 @@
 // @ts-check
-import { el, fieldLink } from './dom.js';
-import { isComposite, leaf, number, place, prose, segments, unitSign, words, WORKING_DIGITS } from './text.js';
+import { finding } from './findings-element.js';
+import { el, fieldLink, foreign, scroller } from './dom.js';
+import { isComposite, leaf, number, place, prose, segments, unitSign, WORKING_DIGITS } from './text.js';
+import { asked, label, labelWithin, t } from './words.js';
+
+/**
+ * What the assessment says to one question.
+ * @typedef {object} Told
+ * @property {any} [result]
+ * @property {any[]} findings
+ * @property {any[]} assumptions
+ * @property {{result: string, missing: string[]}[]} notAnswered
+ * @property {string[]} missing what it lacks when there is no result
+ * @property {{pointer: string, code: string, message: string}[]} faults what it refuses
+ */
 
 /**
  * `<axlewright-answer>`: one question and what the service says to it.
  *
- * Property `asked`: `{question, resolve, reply}`; a `reply` of null means that it has not been asked.
+ * Property `asked`: `{question, resolve, told, working}`; `working` fetches the steps when somebody opens them.
+ * Event `entry` with `{pointer, value}`: an assumption is to become an entry.
  */
 export class Answer extends HTMLElement {
     /** @typedef {import('./contract.js').Question} Question */
     /** @typedef {import('./contract.js').Schema} Schema */
-    /** @typedef {{question: Question, resolve: (schema: Schema) => Schema, reply: import('./service.js').Reply | null}} Asked */
+    /** @typedef {{question: Question, resolve: (schema: Schema) => Schema, told: Told, working: () => Promise<any[] | null>}} Asked */
 
     /** @param {Asked} asked */
-    set asked({ question, resolve, reply }) {
+    set asked({ question, resolve, told, working }) {
         const id = 'answer-' + question.name;
         this.dataset.question = question.name;
-        const heading = el('h3', { id }, words(question.name));
-        const summary = question.summary ? el('p', { class: 'summary' }, question.summary) : undefined;
-        this.replaceChildren(el('section', { 'aria-labelledby': id }, heading, summary, ...content(question, resolve, reply)));
+        this.id = question.name;
+        const own = asked(question.name);
+        this.replaceChildren(el('section', { 'aria-labelledby': id },
+            el('h3', { id }, label(question.name)),
+            el('p', { class: 'summary' }, own ?? foreign(question.summary)),
+            ...(told.result === undefined ? unanswered(told) : answered(question, resolve, told, working))));
     }
 }
 
-/**
- * @param {Question} question
- * @param {(schema: Schema) => Schema} resolve
- * @param {import('./service.js').Reply | null} reply
- * @returns {HTMLElement[]}
- */
-function content(question, resolve, reply) {
-    if (reply === null) {
-        return [el('p', { class: 'open' }, 'Not asked yet.')];
-    }
-    if (reply.status === 200) {
-        return answered(question, resolve, reply.body);
-    }
-    if (reply.status === 0) {
-        return [el('p', { class: 'open' }, 'The service was not reached. What you typed is kept; ask again.')];
-    }
-    return refused(reply.body);
-}
-
-/** @param {any} problem RFC 9457 */
-function refused(problem) {
-    /** @type {{pointer: string, code: string, message: string}[]} */
-    const errors = problem?.errors ?? [];
-    const missing = errors.filter((error) => error.code === 'missing');
-    const others = errors.filter((error) => error.code !== 'missing');
+/** @param {Told} told */
+function unanswered({ missing, faults }) {
     const blocks = [];
     if (missing.length > 0) {
-        blocks.push(el('p', { class: 'open' }, 'Not answered. It needs:'),
-            el('ul', { class: 'missing' }, ...missing.map((error) => el('li', {}, fieldLink(error.pointer, place(error.pointer))))));
+        blocks.push(el('p', { class: 'open' }, t('answerNeeds')),
+            el('ul', { class: 'missing' }, ...missing.map((pointer) => el('li', {}, fieldLink(pointer, place(pointer))))));
     }
-    if (others.length > 0) {
-        blocks.push(el('p', { class: 'open' }, 'Not answered: entries are refused.'),
-            el('ul', { class: 'missing' }, ...others.map((error) =>
-                el('li', {}, fieldLink(error.pointer, place(error.pointer)), ': ' + error.message))));
-    }
-    if (blocks.length === 0) {
-        blocks.push(el('p', { class: 'open' }, 'Not answered. ' + (problem?.detail ?? problem?.title ?? 'The service refused without a reason.')));
+    if (faults.length > 0) {
+        blocks.push(el('p', { class: 'open' }, t('answerRefused')),
+            el('ul', { class: 'missing' }, ...faults.map((fault) => el('li', {}, fieldLink(fault.pointer, place(fault.pointer)), ': ', foreign(fault.message)))));
     }
     return blocks;
 }
@@ -66,32 +56,44 @@ function refused(problem) {
 /**
  * @param {Question} question
  * @param {(schema: Schema) => Schema} resolve
- * @param {any} answer the envelope
+ * @param {Told} told
+ * @param {() => Promise<any[] | null>} working
  */
-function answered(question, resolve, answer) {
-    const { result, findings = [], notAnswered = [], assumptions = [], working = [], cautions = [] } = answer;
+function answered(question, resolve, { result, findings, notAnswered, assumptions }, working) {
     /** @type {HTMLElement[]} */
     const blocks = [leads(question, result)];
     if (findings.length > 0) {
-        blocks.push(el('ul', { class: 'findings', 'aria-label': 'Findings' }, ...findings.map(finding)));
+        blocks.push(el('ul', { class: 'findings', 'aria-label': t('findings') }, ...findings.map((one) => finding(one))));
     }
     if (notAnswered.length > 0) {
-        blocks.push(el('h4', {}, 'Not answered'), el('ul', { class: 'missing' }, ...notAnswered.map(unanswered)));
+        blocks.push(el('h4', {}, t('notAnswered')), el('ul', { class: 'missing' }, ...notAnswered.map(leftOut)));
     }
-    blocks.push(el('details', { class: 'all' }, el('summary', {}, 'All results'), ...whole(result, question.result, resolve, '', 'Results of ' + words(question.name).toLowerCase())));
     if (assumptions.length > 0) {
-        blocks.push(el('details', { class: 'assumed', open: true }, el('summary', {}, 'Assumed (' + assumptions.length + ')'),
+        blocks.push(el('details', { class: 'assumed' }, el('summary', {}, t('assumed', { count: assumptions.length })),
             el('ul', {}, ...assumptions.map(assumption))));
     }
-    if (working.length > 0) {
-        blocks.push(el('details', { class: 'working' }, el('summary', {}, 'Working (' + working.length + ' steps, SI)'),
-            el('ol', {}, ...working.map(step))));
-    }
-    if (cautions.length > 0) {
-        blocks.push(el('ul', { class: 'cautions', 'aria-label': 'Cautions' },
-            ...cautions.map((/** @type {any} */ one) => el('li', {}, el('strong', {}, 'Caution: '), one.message))));
-    }
+    blocks.push(later('all', t('allResults'), async () => whole(result, question.result, resolve, '', t('resultsOf', { question: labelWithin(question.name) }))));
+    blocks.push(later('working', t('working'), async () => {
+        const steps = await working();
+        return steps === null ? null : [el('ol', {}, ...steps.map(step))];
+    }));
     return blocks;
+}
+
+/** Filled when it is opened; what does not come is asked again at the next opening. @param {string} kind @param {string} title @param {() => Promise<HTMLElement[] | null>} content */
+function later(kind, title, content) {
+    const details = el('details', { class: kind }, el('summary', {}, title));
+    details.addEventListener('toggle', async () => {
+        if (details.open && details.childElementCount === 1) {
+            const wait = el('p', { class: 'open' }, t('asking'));
+            details.append(wait);
+            wait.replaceWith(...(await content() ?? []));
+            if (details.childElementCount === 1) {
+                details.open = false;
+            }
+        }
+    });
+    return details;
 }
 
 /** What the shop asks first, in that order. @param {Question} question @param {any} result */
@@ -110,51 +112,44 @@ function leads(question, result) {
  * @param {any} at
  * @param {string[]} path what is left of the pointer
  * @param {string} pointer so far
- * @param {string[]} label so far
+ * @param {string[]} named so far
  * @returns {{label: string, pointer: string, value: unknown, name: string}[]}
  */
-function found(at, path, pointer, label) {
+function found(at, path, pointer, named) {
     if (at === undefined || at === null) {
         return [];
     }
     if (Array.isArray(at)) {
         const rest = /^(\d+|\*|-)$/.test(path[0] ?? '') ? path.slice(1) : path;
         return path.length === 0 ? [] : at.flatMap((one, index) =>
-            found(one, rest, pointer + '/' + index, at.length === 1 && !one?.name ? label : [...label.slice(0, -1), one?.name ?? (label.at(-1) ?? '') + ' ' + (index + 1)]));
+            found(one, rest, pointer + '/' + index, at.length === 1 && !one?.name ? named : [...named.slice(0, -1), one?.name ?? (named.at(-1) ?? '') + ' ' + (index + 1)]));
     }
     if (path.length > 0) {
-        return found(at[path[0]], path.slice(1), pointer + '/' + path[0], [...label, words(path[0])]);
+        return found(at[path[0]], path.slice(1), pointer + '/' + path[0], [...named, label(path[0])]);
     }
     if (isComposite(at)) {
         return Object.entries(at).filter(([, value]) => !Array.isArray(value) && !isComposite(value))
-            .flatMap(([name, value]) => found(value, [], pointer + '/' + name, [...label, words(name)]));
+            .flatMap(([name, value]) => found(value, [], pointer + '/' + name, [...named, label(name)]));
     }
     const name = segments(pointer).at(-1) ?? '';
-    return [{ label: label.map((part, index) => (index === 0 ? part : part.charAt(0).toLowerCase() + part.slice(1))).join(', '), pointer, value: at, name }];
-}
-
-/** @param {any} one */
-function finding(one) {
-    const where = one.pointer ? el('p', { class: 'where' }, 'At ', fieldLink(one.pointer, place(one.pointer))) : undefined;
-    return el('li', { class: 'finding ' + one.level, 'data-code': one.code },
-        el('strong', { class: 'signal' }, one.level), one.state ? el('span', { class: 'state' }, ' ' + one.state) : undefined,
-        el('p', { class: 'message' }, one.message),
-        one.action ? el('p', { class: 'action' }, one.action) : undefined,
-        where, el('p', { class: 'source' }, one.source));
+    return [{ label: named.map((part, index) => (index === 0 ? part : part.charAt(0).toLowerCase() + part.slice(1))).join(', '), pointer, value: at, name }];
 }
 
 /** @param {{result: string, missing: string[]}} one */
-function unanswered({ result, missing }) {
+function leftOut({ result, missing }) {
     /** @type {(Node | string)[]} */
     const links = [];
     missing.forEach((pointer, index) => links.push(index > 0 ? ', ' : '', fieldLink(pointer, place(pointer))));
-    return el('li', {}, place(result) + ': enter ', ...links);
+    return el('li', {}, place(result) + ': ' + t('enter') + ' ', ...links);
 }
 
 /** @param {any} one */
 function assumption(one) {
-    return el('li', {}, fieldLink(one.pointer, place(one.pointer)), ': ', el('b', {}, leaf(one.value, segments(one.pointer).at(-1))),
-        '. ' + one.reason, el('p', { class: 'source' }, one.source));
+    const name = segments(one.pointer).at(-1);
+    return el('li', {}, fieldLink(one.pointer, place(one.pointer)), ': ', el('b', {}, leaf(one.value, name)), '. ', foreign(one.reason), ' ',
+        el('button', { type: 'button', class: 'quiet small', 'data-enter': one.pointer, 'data-sent': JSON.stringify(one.value), 'aria-label': t('enterIt', { place: place(one.pointer) }) },
+            t('enterShort')),
+        el('p', { class: 'source' }, foreign(one.source)));
 }
 
 /** @param {any} one */
@@ -163,11 +158,11 @@ function step(one) {
     const measured = (value, unit) => number(value, WORKING_DIGITS) + (unit === '1' || unit === '' ? '' : ' ' + unitSign(unit));
     const inputs = one.inputs.map((/** @type {any} */ term) => term.symbol + ' = ' + measured(term.value, term.unit)).join('; ');
     return el('li', {},
-        el('p', { class: 'meaning' }, one.meaning),
+        el('p', { class: 'meaning' }, foreign(one.meaning)),
         el('p', { class: 'formula' }, one.formula),
         inputs ? el('p', { class: 'inputs' }, inputs) : undefined,
         el('p', { class: 'value' }, one.symbol + ' = ' + measured(one.value, one.unit)),
-        el('p', { class: 'source' }, one.source));
+        el('p', { class: 'source' }, foreign(one.source)));
 }
 
 /**
@@ -179,16 +174,16 @@ function step(one) {
  * @param {string} [title]
  * @returns {HTMLElement[]}
  */
-function whole(result, schema, resolve, pointer = '', title = 'Result') {
+function whole(result, schema, resolve, pointer = '', title = '') {
     /** @type {HTMLElement[]} */
     const singles = [];
     /** @type {HTMLElement[]} */
     const lists = [];
-    /** @param {any} value @param {Schema} at @param {string} where @param {string[]} label */
-    const gather = (value, at, where, label) => {
+    /** @param {any} value @param {Schema} at @param {string} where @param {string[]} before */
+    const gather = (value, at, where, before) => {
         for (const [name, part] of Object.entries(value)) {
             const described = resolve(at.properties?.[name]);
-            const named = [...label, label.length === 0 ? words(name) : words(name).toLowerCase()];
+            const named = [...before, before.length === 0 ? label(name) : labelWithin(name)];
             if (Array.isArray(part) && part.some(isComposite)) {
                 const heading = (pointer === '' ? '' : title + ', ') + named.join(', ');
                 lists.push(...list(part, resolve(described.items), resolve, where + '/' + name, heading));
@@ -196,14 +191,14 @@ function whole(result, schema, resolve, pointer = '', title = 'Result') {
                 gather(part, described, where + '/' + name, named);
             } else {
                 singles.push(el('tr', {}, el('th', { scope: 'row' }, named.join(', ')), el('td', { 'data-value': where + '/' + name }, leaf(part, name)),
-                    el('td', { class: 'prose' }, prose(described.description ?? ''))));
+                    el('td', { class: 'prose' }, foreign(prose(described.description ?? '')))));
             }
         }
     };
     gather(result, schema, pointer, []);
     const table = singles.length === 0 ? [] : [scroller(title, el('table', {},
         el('caption', {}, title),
-        el('thead', {}, el('tr', {}, ...['Result', 'Value', 'Meaning'].map((name) => el('th', { scope: 'col' }, name)))),
+        el('thead', {}, el('tr', {}, ...['columnResult', 'columnValue', 'columnMeaning'].map((name) => el('th', { scope: 'col' }, t(name))))),
         el('tbody', {}, ...singles)))];
     return [...table, ...lists];
 }
@@ -226,12 +221,7 @@ function list(entries, schema, resolve, pointer, title) {
     const columns = [...new Set(entries.flatMap((entry) => Object.keys(entry)))].filter((name) => name !== 'pointer');
     return [scroller(title, el('table', {},
         el('caption', {}, title),
-        el('thead', {}, el('tr', {}, ...columns.map((name) => el('th', { scope: 'col' }, words(name))))),
+        el('thead', {}, el('tr', {}, ...columns.map((name) => el('th', { scope: 'col' }, label(name))))),
         el('tbody', {}, ...entries.map((entry) => el('tr', {}, ...columns.map((name) =>
             el('td', {}, entry[name] === undefined ? '' : leaf(entry[name], name))))))))];
-}
-
-/** A table wider than the paper scrolls by itself, by keyboard too. @param {string} label @param {HTMLTableElement} table */
-function scroller(label, table) {
-    return el('div', { class: 'scroller', role: 'region', tabindex: 0, 'aria-label': label }, table);
 }

@@ -1,6 +1,8 @@
 // @ts-check
 /** Builds nodes. Data enters as text nodes and attributes only, never as markup. */
 
+import { language } from './words.js';
+
 const SVG = 'http://www.w3.org/2000/svg';
 
 /**
@@ -51,4 +53,17 @@ function filled(node, attributes, children) {
  */
 export function fieldLink(pointer, text) {
     return el('a', { href: '#' + encodeURI(pointer), 'data-field': pointer }, text);
+}
+
+/**
+ * What the service says itself, marked as English where the page is not.
+ * @param {string} text
+ */
+export function foreign(text) {
+    return language === 'en' ? text : el('span', { lang: 'en' }, text);
+}
+
+/** A table wider than the paper scrolls by itself, by keyboard too. @param {string} label @param {HTMLTableElement} table */
+export function scroller(label, table) {
+    return el('div', { class: 'scroller', role: 'region', tabindex: 0, 'aria-label': label }, table);
 }

@@ -1,10 +1,12 @@
 // @ts-check
 /**
  * What has been typed, before it is a setup: the same tree with texts as leaves, so that nothing typed is ever lost, readable or not.
- * A quantity is `{value: '66', unit: 'in'}`. Pure functions.
+ * A quantity is `{value: '66', unit: 'in'}`; a unit within the text holds before the one beside it. Pure functions.
  */
 
-import { readNumber } from './entry.js';
+import { readAmount, readConductor, readNumber, readQuantity, readTyre } from './entry.js';
+import { number as shownNumber, unitSign } from './text.js';
+import { decimalComma, t } from './words.js';
 
 /** @typedef {import('./contract.js').Field} Field */
 /** @typedef {{[name: string]: any}} Draft */
@@ -63,23 +65,42 @@ function leaf(typed, field, pointer, faults) {
             return list.length === 0 ? undefined : list;
         }
         case 'quantity': {
-            const value = number(typed.value, field, pointer + '/value', faults);
-            if (value === undefined || typed.unit === PLAIN_NUMBER) {
-                return value;
+            if (text(typed.value) === undefined) {
+                return undefined;
             }
-            return { value, unit: typed.unit };
+            const read = understood(typed.value, field, pointer, typed.unit);
+            if ('fault' in read) {
+                faults.push({ pointer: pointer + '/value', message: told(read) });
+                return undefined;
+            }
+            return 'value' in read ? { value: read.value, unit: read.unit } : /** @type {any} */ (read).number;
         }
         case 'money': {
-            const amount = text(typed.amount)?.replace(',', '.');
             const currency = text(typed.currency)?.toUpperCase();
-            return amount === undefined && currency === undefined ? undefined : { amount, currency };
+            if (text(typed.amount) === undefined) {
+                return currency === undefined ? undefined : { currency };
+            }
+            const read = readAmount(typed.amount, { decimalComma });
+            if ('fault' in read) {
+                faults.push({ pointer: pointer + '/amount', message: told(read) });
+                return undefined;
+            }
+            return { amount: read.amount, currency: currency ?? read.currency };
         }
-        case 'number':
-            return number(typed, field, pointer, faults);
         case 'flag':
             return text(typed) === undefined ? undefined : typed === 'yes';
-        default:
-            return text(typed);
+        default: {
+            const given = text(typed);
+            if (given === undefined) {
+                return undefined;
+            }
+            const read = understood(given, field, pointer);
+            if ('fault' in read) {
+                faults.push({ pointer, message: told(read) });
+                return undefined;
+            }
+            return 'number' in read ? read.number : /** @type {any} */ (read).text;
+        }
     }
 }
 
@@ -90,26 +111,42 @@ function text(typed) {
 }
 
 /**
- * @param {string | undefined} typed
+ * What a text in a field says.
+ * @param {string} typed
  * @param {Field} field
  * @param {string} pointer
- * @param {EntryFault[]} faults
+ * @param {string} [unit] chosen beside a quantity
  */
-function number(typed, field, pointer, faults) {
-    if (text(typed) === undefined) {
-        return undefined;
+export function understood(typed, field, pointer, unit) {
+    if (field.kind === 'quantity' && unit !== PLAIN_NUMBER) {
+        return readQuantity(typed, field.units ?? [], unit ?? field.units?.[0] ?? '', { decimalComma });
     }
-    const read = readNumber(/** @type {string} */ (typed), kindOfNumber(field));
-    if ('fault' in read) {
-        faults.push({ pointer, message: read.fault });
-        return undefined;
+    if (field.kind === 'quantity' || field.kind === 'number') {
+        return readNumber(typed, { unitless: true, reduction: field.name === 'ratio', cells: field.name === 'cellsInSeries', decimalComma });
     }
-    return read.number;
+    if (field.kind === 'text' && /\/size$/.test(pointer)) {
+        return /\/(tyres\/(front|rear)|tyreBefore)\/size$/.test(pointer) ? readTyre(typed) : readConductor(typed);
+    }
+    return { text: typed, plainly: true };
 }
 
-/** @param {Field} field */
-export function kindOfNumber(field) {
-    return { unitless: field.kind === 'number', reduction: field.kind === 'number' && field.name === 'ratio' };
+/** Beside the field: what has been understood, where that is not plainly what was typed. @param {ReturnType<typeof understood>} read */
+export function echo(read) {
+    if ('fault' in read || read.plainly) {
+        return '';
+    }
+    const reading = 'text' in read ? read.text : 'unit' in read ? shownNumber(read.value, 12) + ' ' + unitSign(read.unit) : shownNumber(read.number, 5);
+    return t('readAs', { reading });
+}
+
+/** @param {import('./entry.js').Unread} read */
+export function told(read) {
+    return t('fault.' + read.fault, {
+        typed: read.typed,
+        one: read.one === undefined ? '' : shownNumber(read.one, 12),
+        other: read.other === undefined ? '' : shownNumber(read.other, 12),
+        units: (read.units ?? []).map(unitSign).join(', '),
+    });
 }
 
 /**
@@ -130,11 +167,12 @@ export function toDraft(setup, fields) {
 }
 
 /**
+ * A value of the contract as the text that says it.
  * @param {any} value
  * @param {Field} field
  * @returns {any}
  */
-function typed(value, field) {
+export function typed(value, field) {
     switch (field.kind) {
         case 'group':
             return toDraft(value, field.fields ?? []);

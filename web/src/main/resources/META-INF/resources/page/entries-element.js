@@ -1,12 +1,15 @@
 // @ts-check
-import { el } from './dom.js';
-import { count, get, kindOfNumber, PLAIN_NUMBER, set } from './draft.js';
-import { readNumber } from './entry.js';
-import { place, prose, segments, unitSign, words } from './text.js';
+import { el, foreign } from './dom.js';
+import { count, echo, get, PLAIN_NUMBER, set, typed, understood } from './draft.js';
+import { place, prose, segments, unitSign } from './text.js';
+import { label, labelWithin, t } from './words.js';
 
 /** @typedef {import('./contract.js').Field} Field */
 /** @typedef {import('./draft.js').Draft} Draft */
-/** @typedef {{pointer: string, message: string, needed?: boolean}} Fault */
+/** @typedef {{pointer: string, message: string, needed?: boolean, lang?: string}} Fault `lang` when it is not the page's */
+
+/** Key under which the units that somebody chose are kept: a field's pointer, its indices as `*`, to the unit. */
+const KEPT_UNITS = 'axlewright.units';
 
 /** Units that an empty field offers first, by system; else the first of its list. */
 const USUAL = {
@@ -15,19 +18,23 @@ const USUAL = {
 };
 
 /**
- * `<axlewright-entries>`: the form of a setup, made from the contract. An input's `name` is the pointer of what it sends.
+ * `<axlewright-entries>`: the form of a setup, made from the contract. An input's `name` is the pointer of what it sends. A section is
+ * built when it is opened.
  *
  * Properties: `fields` (set once), `units` (what empty fields offer), `draft` (what is typed; set to fill the form).
- * Methods: `showFaults(faults)`, `focusField(pointer)`.
- * Event: `entered`, after every change of the draft.
+ * Methods: `showFaults(faults)`, `focusField(pointer)`, `put(pointer, value)`.
+ * Event: `entered`, after every change of the draft, with `{name}` of what was changed.
  */
 export class Entries extends HTMLElement {
     /** @type {Field[]} */
     #fields = [];
     /** @type {Draft} */
     #draft = {};
+    /** @type {Fault[]} */
+    #faults = [];
     /** @type {'metric' | 'us'} */
     #units = 'metric';
+    #remembered = remembered();
     #connection = new AbortController();
 
     connectedCallback() {
@@ -35,6 +42,7 @@ export class Entries extends HTMLElement {
         const { signal } = this.#connection;
         this.addEventListener('input', (event) => this.#entered(event.target), { signal });
         this.addEventListener('click', (event) => this.#pressed(event.target), { signal });
+        this.addEventListener('toggle', (event) => this.#toggled(event.target), { signal, capture: true });
     }
 
     disconnectedCallback() {
@@ -50,10 +58,9 @@ export class Entries extends HTMLElement {
     /** @param {'metric' | 'us'} units */
     set units(units) {
         this.#units = units;
-        for (const select of this.querySelectorAll('select.unit')) {
-            const value = this.#valueBeside(/** @type {HTMLSelectElement} */ (select));
-            if (value.value.trim() === '') {
-                this.#offer(/** @type {HTMLSelectElement} */ (select));
+        for (const select of /** @type {NodeListOf<HTMLSelectElement>} */ (this.querySelectorAll('select.unit'))) {
+            if (this.#valueBeside(select).value.trim() === '') {
+                this.#offer(select);
             }
         }
     }
@@ -70,19 +77,48 @@ export class Entries extends HTMLElement {
 
     #build() {
         const roomy = matchMedia('(min-width: 64rem)').matches;
+        this.#faults = [];
+        const opened = new Set([...this.querySelectorAll('details.section[open]')].map((one) => /** @type {HTMLElement} */ (one).dataset.section));
         this.replaceChildren(...this.#fields.map((field) => {
-            if (field.kind !== 'group' && field.kind !== 'list' && field.kind !== 'money') {
+            if (!isSection(field)) {
                 return this.#field(field, '');
             }
-            const pointer = '/' + field.name;
             const inUse = count(this.#draft[field.name]) > 0;
-            return el('details', { class: 'section', 'data-section': field.name, open: inUse && roomy },
-                el('summary', {}, el('span', { class: 'name' }, words(field.name)), ' ', el('span', { class: 'tally' })),
-                field.description ? el('p', { class: 'prose' }, prose(field.description)) : undefined,
-                this.#fault(pointer),
-                ...this.#inside(field, pointer));
+            const section = el('details', { class: 'section', 'data-section': field.name, open: inUse && (roomy || opened.has(field.name)) },
+                el('summary', {}, el('span', { class: 'name' }, label(field.name)), ' ', el('span', { class: 'tally' })));
+            if (section.open) {
+                this.#fill(section, field);
+            }
+            return section;
         }));
         this.#tally();
+    }
+
+    /** @param {HTMLDetailsElement} section @param {Field} field */
+    #fill(section, field) {
+        if (section.childElementCount > 1) {
+            return;
+        }
+        const pointer = '/' + field.name;
+        section.append(
+            ...[describe(field.description), this.#fault(pointer), ...this.#inside(field, pointer)].filter((node) => node !== undefined));
+        this.#showFaultsIn(section);
+    }
+
+    /** @param {EventTarget | null} target */
+    #toggled(target) {
+        if (target instanceof HTMLDetailsElement && target.open && target.dataset.section !== undefined) {
+            this.#ensure(target.dataset.section);
+        }
+    }
+
+    /** Builds a section that has not been opened yet. @param {string} name */
+    #ensure(name) {
+        const section = this.querySelector(`details[data-section="${CSS.escape(name)}"]`);
+        const field = this.#fields.find((one) => one.name === name);
+        if (section instanceof HTMLDetailsElement && field) {
+            this.#fill(section, field);
+        }
     }
 
     /** @param {Field} field @param {string} pointer @returns {HTMLElement[]} */
@@ -96,33 +132,31 @@ export class Entries extends HTMLElement {
     /** @param {Field} field @param {string} parent pointer @returns {HTMLElement} */
     #field(field, parent) {
         const pointer = parent + '/' + field.name;
-        if (field.kind === 'group' || field.kind === 'list' || field.kind === 'money') {
+        if (isSection(field)) {
             return el('fieldset', { class: field.kind, 'data-group': pointer },
-                el('legend', {}, words(field.name)),
-                field.description ? el('p', { class: 'prose' }, prose(field.description)) : undefined,
+                el('legend', {}, label(field.name)),
+                describe(field.description),
                 this.#fault(pointer),
                 ...this.#inside(field, pointer));
         }
-        const input = this.#input(field, pointer);
-        const name = input instanceof HTMLElement && 'name' in input ? String(input.name) : pointer + '/value';
-        const hint = prose(field.description) + (field.range && !/\d to \d/.test(field.description) ? ' ' + field.range + '.' : '');
+        const name = field.kind === 'quantity' ? pointer + '/value' : pointer;
+        const range = field.range && !/\d to \d/.test(field.description) ? t('range', { range: field.range }) : '';
         return el('div', { class: 'field', 'data-group': pointer },
-            el('label', { for: name }, words(field.name)),
-            input,
+            el('label', { for: name }, label(field.name)),
+            this.#input(field, pointer),
             el('p', { class: 'echo', id: 'echo:' + name, hidden: true }),
             this.#fault(pointer),
-            hint ? el('p', { class: 'prose', id: 'hint:' + name }, hint) : undefined);
+            describe(field.description, 'hint:' + name, range));
     }
 
     /** @param {Field} field @param {string} pointer */
     #input(field, pointer) {
         const text = get(this.#draft, segments(pointer));
         if (field.kind === 'quantity') {
-            const name = pointer + '/value';
-            const value = this.#text(name, text?.value ?? '', pointer, { inputmode: 'decimal' });
+            const value = this.#text(pointer + '/value', text?.value ?? '', pointer, {});
             const units = [...(field.units ?? []), ...(field.plain ? [PLAIN_NUMBER] : [])];
-            const unit = el('select', { class: 'unit', name: pointer + '/unit', id: pointer + '/unit', 'aria-label': 'Unit of ' + place(pointer).toLowerCase() },
-                ...units.map((token) => el('option', { value: token }, token === PLAIN_NUMBER ? 'plain number' : unitSign(token))));
+            const unit = el('select', { class: 'unit', name: pointer + '/unit', id: pointer + '/unit', 'aria-label': t('unitOf', { place: place(pointer) }) },
+                ...units.map((token) => el('option', { value: token }, token === PLAIN_NUMBER ? t('plainNumber') : unitSign(token))));
             if (text?.unit) {
                 unit.value = text.unit;
             } else {
@@ -133,7 +167,8 @@ export class Entries extends HTMLElement {
         if (field.kind === 'choice' || field.kind === 'flag') {
             const choices = field.kind === 'flag' ? ['yes', 'no'] : (field.choices ?? []);
             const select = el('select', { name: pointer, id: pointer, 'aria-describedby': this.#describing(pointer, pointer) },
-                el('option', { value: '' }, '–'), ...choices.map((choice) => el('option', { value: choice }, choice)));
+                el('option', { value: '' }, '–'),
+                ...choices.map((choice) => el('option', { value: choice }, field.kind === 'flag' ? t(choice) : label(choice))));
             select.value = text ?? '';
             return select;
         }
@@ -142,16 +177,13 @@ export class Entries extends HTMLElement {
             area.value = text ?? '';
             return area;
         }
-        const { reduction } = kindOfNumber(field);
-        /** @type {Record<string, string>} */
-        const extra = field.kind === 'number' ? { inputmode: reduction ? 'text' : 'decimal', 'data-number': reduction ? 'reduction' : 'plain' } : {};
-        return this.#text(pointer, text ?? '', pointer, extra);
+        return this.#text(pointer, text ?? '', pointer, {});
     }
 
-    /** @param {string} name @param {string} value @param {string} pointer @param {Record<string, string>} extra */
+    /** Any text may hold a unit, so the keyboard of a phone must offer letters and marks. @param {string} name @param {string} value @param {string} pointer @param {Record<string, string>} extra */
     #text(name, value, pointer, extra) {
         const input = el('input', {
-            type: 'text', name, id: name, autocomplete: 'off', spellcheck: 'false', 'aria-describedby': this.#describing(name, pointer), ...extra,
+            type: 'text', name, id: name, autocomplete: 'off', autocapitalize: 'off', spellcheck: 'false', 'aria-describedby': this.#describing(name, pointer), ...extra,
         });
         input.value = value;
         return input;
@@ -166,26 +198,29 @@ export class Entries extends HTMLElement {
     #money(field, pointer) {
         const text = get(this.#draft, segments(pointer)) ?? {};
         return el('div', { class: 'quantity' },
-            el('label', { for: pointer + '/amount' }, 'Amount'), this.#text(pointer + '/amount', text.amount ?? '', pointer, { inputmode: 'decimal' }),
-            el('label', { for: pointer + '/currency' }, 'Currency'), this.#text(pointer + '/currency', text.currency ?? '', pointer, { size: '4' }));
+            el('label', { for: pointer + '/amount' }, t('amount')), this.#text(pointer + '/amount', text.amount ?? '', pointer, {}),
+            el('label', { for: pointer + '/currency' }, t('currency')), this.#text(pointer + '/currency', text.currency ?? '', pointer, { size: '4' }));
     }
 
     /** @param {Field} field @param {string} pointer */
     #list(field, pointer) {
         const item = /** @type {Field} */ (field.item);
         const entries = get(this.#draft, segments(pointer)) ?? [];
-        const name = words(field.name).toLowerCase();
+        const name = labelWithin(field.name);
         return el('div', { class: 'entries', 'data-list': pointer },
             ...entries.map((/** @type {any} */ entry, /** @type {number} */ at) => {
                 const here = pointer + '/' + at;
-                const title = words(field.name) + ' ' + (at + 1);
+                const title = label(field.name) + ' ' + (at + 1);
+                const inside = item.kind === 'group'
+                    ? (item.fields ?? []).map((inner) => this.#field(inner, here))
+                    : [el('label', { for: here }, title), this.#input(item, here)];
                 return el('details', { class: 'entry', 'data-group': here, open: count(entry) === 0 },
                     el('summary', {}, title + (entry.name ? ': ' + entry.name : '')),
                     this.#fault(here),
-                    ...(item.kind === 'group' ? (item.fields ?? []).map((inner) => this.#field(inner, here)) : []),
-                    el('button', { type: 'button', class: 'quiet', 'data-remove': here }, 'Remove ' + name + ' ' + (at + 1)));
+                    ...inside,
+                    el('button', { type: 'button', class: 'quiet', 'data-remove': here }, t('removeFrom', { list: name, number: at + 1 })));
             }),
-            el('button', { type: 'button', class: 'quiet', 'data-add': pointer }, 'Add to ' + name));
+            el('button', { type: 'button', class: 'quiet', 'data-add': pointer }, t('addTo', { list: name })));
     }
 
     /** @param {string} pointer */
@@ -193,10 +228,23 @@ export class Entries extends HTMLElement {
         return el('p', { class: 'fault', id: 'fault:' + pointer, 'data-fault': pointer, hidden: true });
     }
 
-    /** @param {HTMLSelectElement} unit */
+    /** The unit chosen for this field before, else the usual one. @param {HTMLSelectElement} unit */
     #offer(unit) {
         const tokens = [...unit.options].map((option) => option.value);
-        unit.value = tokens.includes(PLAIN_NUMBER) ? PLAIN_NUMBER : USUAL[this.#units].find((token) => tokens.includes(token)) ?? tokens[0];
+        const before = this.#remembered[pattern(unit.name)];
+        unit.value = tokens.includes(before) ? before
+            : tokens.includes(PLAIN_NUMBER) ? PLAIN_NUMBER
+                : USUAL[this.#units].find((token) => tokens.includes(token)) ?? tokens[0];
+    }
+
+    /** @param {HTMLSelectElement} unit */
+    #remember(unit) {
+        this.#remembered[pattern(unit.name)] = unit.value;
+        try {
+            localStorage.setItem(KEPT_UNITS, JSON.stringify(this.#remembered));
+        } catch {
+            // a browser that keeps nothing: the usual unit is offered next time
+        }
     }
 
     /** @param {HTMLSelectElement} unit @returns {HTMLInputElement} */
@@ -210,26 +258,78 @@ export class Entries extends HTMLElement {
             return;
         }
         set(this.#draft, segments(target.name), target.value);
-        if (target instanceof HTMLInputElement && target.nextElementSibling instanceof HTMLSelectElement) {
-            set(this.#draft, segments(target.nextElementSibling.name), target.nextElementSibling.value);
-        }
+        const unit = target instanceof HTMLInputElement && target.nextElementSibling instanceof HTMLSelectElement ? target.nextElementSibling : null;
         if (target instanceof HTMLInputElement) {
-            this.#echo(target);
+            this.#read(target, unit);
+        }
+        if (unit !== null) {
+            set(this.#draft, segments(unit.name), unit.value);
+        }
+        if (target instanceof HTMLSelectElement && target.classList.contains('unit')) {
+            this.#remember(target);
         }
         this.#tally();
-        this.dispatchEvent(new CustomEvent('entered', { bubbles: true }));
+        this.dispatchEvent(new CustomEvent('entered', { detail: { name: target.name }, bubbles: true }));
     }
 
-    /** What has been understood, where it is not plainly what was typed. @param {HTMLInputElement} input */
-    #echo(input) {
+    /** Shows how a text is read; the unit that it names is the unit of the field from now on. @param {HTMLInputElement} input @param {HTMLSelectElement | null} unit */
+    #read(input, unit) {
+        const pointer = unit === null ? input.name : input.name.replace(/\/value$/, '');
+        const field = this.#described(segments(pointer));
         const slot = document.getElementById('echo:' + input.name);
-        if (slot === null || input.inputMode === '' || input.value.trim() === '') {
-            slot?.setAttribute('hidden', '');
+        if (slot === null || field === undefined) {
             return;
         }
-        const read = readNumber(input.value, { unitless: 'number' in input.dataset, reduction: input.dataset.number === 'reduction' });
-        slot.textContent = 'echo' in read ? read.echo ?? '' : '';
+        const read = input.value.trim() === '' ? null : understood(input.value, field, pointer, unit?.value);
+        if (unit !== null && read !== null && 'unit' in read && read.unit !== unit.value) {
+            unit.value = read.unit;
+            this.#remember(unit);
+        }
+        slot.textContent = read === null ? '' : echo(read);
         slot.hidden = slot.textContent === '';
+    }
+
+    /**
+     * Enters a value of the contract at its pointer, as if it had been typed.
+     * @param {string} pointer
+     * @param {unknown} value
+     */
+    put(pointer, value) {
+        const path = segments(pointer);
+        const field = this.#described(path);
+        if (field === undefined) {
+            return;
+        }
+        path.forEach((part, at) => {
+            const list = path.slice(0, at);
+            if (/^\d+$/.test(part) && get(this.#draft, list) === undefined) {
+                set(this.#draft, list, []);
+            }
+        });
+        const text = typed(value, field);
+        set(this.#draft, path, text);
+        const section = this.querySelector(`details[data-section="${CSS.escape(path[0])}"]`);
+        const input = this.#inputs(pointer);
+        if (input === null) {
+            section?.replaceChildren(...[...section.children].slice(0, 1));
+            if (section instanceof HTMLDetailsElement && section.open) {
+                this.#ensure(path[0]);
+            }
+        } else {
+            input.value.value = typeof text === 'string' ? text : text.value;
+            if (input.unit !== null) {
+                input.unit.value = text.unit;
+            }
+        }
+        this.#tally();
+        this.dispatchEvent(new CustomEvent('entered', { detail: { name: pointer }, bubbles: true }));
+    }
+
+    /** @param {string} pointer @returns {{value: HTMLInputElement, unit: HTMLSelectElement | null} | null} of one plain field */
+    #inputs(pointer) {
+        const value = this.querySelector(`[name="${CSS.escape(pointer)}"], [name="${CSS.escape(pointer)}/value"]`);
+        const unit = this.querySelector(`[name="${CSS.escape(pointer)}/unit"]`);
+        return value === null ? null : { value: /** @type {HTMLInputElement} */ (value), unit: /** @type {HTMLSelectElement | null} */ (unit) };
     }
 
     /** @param {EventTarget | null} target */
@@ -249,14 +349,14 @@ export class Entries extends HTMLElement {
             return;
         }
         this.#tally();
-        this.dispatchEvent(new CustomEvent('entered', { bubbles: true }));
+        this.dispatchEvent(new CustomEvent('entered', { detail: { name: '' }, bubbles: true }));
     }
 
     /** @param {string} pointer of the list */
     #add(pointer) {
         const path = segments(pointer);
         const entries = get(this.#draft, path) ?? [];
-        set(this.#draft, path, [...entries, {}]);
+        set(this.#draft, path, [...entries, this.#described(path)?.item?.kind === 'group' ? {} : '']);
         this.#redraw(pointer);
     }
 
@@ -287,24 +387,30 @@ export class Entries extends HTMLElement {
      * @param {Fault[]} faults
      */
     showFaults(faults) {
+        this.#faults = faults;
         for (const slot of this.querySelectorAll('[data-fault]')) {
             slot.replaceChildren();
             slot.setAttribute('hidden', '');
             slot.classList.remove('needed');
         }
         this.querySelectorAll('[aria-invalid]').forEach((input) => input.removeAttribute('aria-invalid'));
-        for (const fault of faults) {
+        this.#showFaultsIn(this);
+        this.#tally();
+    }
+
+    /** @param {HTMLElement} around only what stands in it is new */
+    #showFaultsIn(around) {
+        for (const fault of this.#faults) {
             const slot = this.#slot(fault.pointer);
-            if (slot !== null) {
-                slot.append(el('span', {}, fault.message));
+            if (slot !== null && around.contains(slot)) {
+                slot.classList.toggle('needed', fault.needed === true && (slot.childElementCount === 0 || slot.classList.contains('needed')));
+                slot.append(el('span', { lang: fault.lang }, fault.message));
                 slot.hidden = false;
-                slot.classList.toggle('needed', faults.filter((other) => this.#slot(other.pointer) === slot).every((other) => other.needed));
                 if (!fault.needed) {
                     this.#inputAt(fault.pointer)?.setAttribute('aria-invalid', 'true');
                 }
             }
         }
-        this.#tally();
     }
 
     /** @param {string} pointer @returns {HTMLElement | null} */
@@ -338,6 +444,7 @@ export class Entries extends HTMLElement {
      */
     focusField(pointer) {
         const path = segments(pointer);
+        this.#ensure(path[0] ?? '');
         path.forEach((part, at) => {
             const list = '/' + path.slice(0, at).join('/');
             if (/^\d+$/.test(part) && this.querySelector(`[data-list="${CSS.escape(list)}"]`)) {
@@ -358,10 +465,40 @@ export class Entries extends HTMLElement {
     #tally() {
         for (const section of this.querySelectorAll('details.section')) {
             const entered = count(this.#draft[/** @type {HTMLElement} */ (section).dataset.section ?? '']);
-            const refused = section.querySelectorAll('.fault:not([hidden], .needed)').length;
-            const needed = section.querySelectorAll('.fault.needed:not([hidden])').length;
-            const parts = [entered && entered + ' entered', refused && refused + ' refused', needed && needed + ' needed'].filter(Boolean);
+            const inside = this.#faults.filter((fault) => segments(fault.pointer)[0] === /** @type {HTMLElement} */ (section).dataset.section);
+            const needed = inside.filter((fault) => fault.needed).length;
+            const refused = inside.length - needed;
+            const parts = [
+                entered && t('tally.entered', { count: entered }), refused && t('tally.refused', { count: refused }), needed && t('tally.needed', { count: needed }),
+            ].filter(Boolean);
             /** @type {Element} */ (section.querySelector('.tally')).textContent = parts.join(', ');
         }
     }
+}
+
+/** @param {Field} field */
+function isSection(field) {
+    return field.kind === 'group' || field.kind === 'list' || field.kind === 'money';
+}
+
+/** What the contract says to a field, in its own language. @param {string} description @param {string} [id] @param {string} [range] */
+function describe(description, id, range = '') {
+    if (description === '' && range === '') {
+        return undefined;
+    }
+    return el('p', { class: 'prose', id }, foreign(prose(description)), range === '' ? undefined : ' ' + range);
+}
+
+/** The units that somebody chose. @returns {Record<string, string>} */
+function remembered() {
+    try {
+        return JSON.parse(localStorage.getItem(KEPT_UNITS) ?? '{}');
+    } catch {
+        return {};
+    }
+}
+
+/** The same field of every entry of a list. @param {string} name of a unit's input */
+function pattern(name) {
+    return name.replace(/\/\d+(?=\/|$)/g, '/*').replace(/\/unit$/, '');
 }

@@ -1,25 +1,26 @@
 // @ts-check
 /** The page: registers the elements and joins them. What is typed is kept on this device until it is saved or cleared. */
 
-import { Answer } from './answer-element.js';
 import { readContract } from './contract.js';
-import { el, fieldLink } from './dom.js';
+import { el, fieldLink, foreign } from './dom.js';
 import { count, toDraft, toSetup } from './draft.js';
-import { Elevation } from './elevation-element.js';
-import { vehicle } from './elevation.js';
 import { Entries } from './entries-element.js';
 import { service } from './service.js';
 import { Setups } from './setups-element.js';
-import { place, words } from './text.js';
+import { place, segments } from './text.js';
+import { choose, label, labelWithin, language, LANGUAGES, locale, t } from './words.js';
 
-customElements.define('axlewright-entries', Entries);
-customElements.define('axlewright-answer', Answer);
-customElements.define('axlewright-elevation', Elevation);
-customElements.define('axlewright-setups', Setups);
+/** What answers need is fetched while the first view is read. */
+const later = Promise.all([import('./answers.js'), import('./drawing-element.js'), import('./drawing.js')]);
 
 const KEPT = 'axlewright.draft';
+const LOOK = 'axlewright.look';
 
-/** @typedef {{draft: import('./draft.js').Draft, units: import('./service.js').Units, opened: import('./setups-element.js').Opened | null}} Kept */
+/** How long a drag rests before the service is asked, ms. */
+const REST = 90;
+
+/** @typedef {{draft: import('./draft.js').Draft, opened: import('./setups-element.js').Opened | null}} Moment */
+/** @typedef {Moment & {units: import('./service.js').Units}} Kept */
 
 /** @template {Element} T @param {string} selector @param {new () => T} type @returns {T} */
 function part(selector, type) {
@@ -30,155 +31,285 @@ function part(selector, type) {
     return node;
 }
 
+write();
+customElements.define('axlewright-entries', Entries);
+customElements.define('axlewright-setups', Setups);
+
 const entries = part('axlewright-entries', Entries);
-const elevation = part('axlewright-elevation', Elevation);
 const setups = part('axlewright-setups', Setups);
 const form = part('#form', HTMLFormElement);
 const status = part('#status', HTMLElement);
 const refusals = part('#refusals', HTMLElement);
-const answers = part('#answers', HTMLElement);
-const demos = part('#demos', HTMLElement);
+const told = part('#told', HTMLElement);
 const start = part('#start-choices', HTMLElement);
 const sheet = part('#sheet', HTMLElement);
+const undo = part('#undo', HTMLButtonElement);
+const redo = part('#redo', HTMLButtonElement);
 
 /** @type {import('./contract.js').Contract} */
 let contract = { fields: [], questions: [], resolve: (schema) => schema };
-/** @type {Map<string, Answer>} */
-const shown = new Map();
-/** @type {import('./draft.js').Draft | null} */
-let before = null;
+/** The contract, once it is here; everything that needs the fields waits for it. */
+const known = learn();
 /** Counts askings, so that a late answer to an old one is dropped. */
 let asking = 0;
 let engine = 'Axlewright';
+/** What the drawing shows. @type {{setup: Record<string, any>, answers: import('./drawing.js').Answers}} */
+let drawn = { setup: {}, answers: { balance: null, weighed: null, lift: null } };
+/** Earlier and later states of the entries, as texts; `name` is the field whose typing made the last step. @type {{past: string[], future: string[], now: string, name: string, at: number}} */
+const history = { past: [], future: [], now: '', name: '', at: 0 };
 
-/** @returns {import('./service.js').Units} */
-const units = () => (/** @type {HTMLInputElement | null} */ (document.querySelector('input[name=units]:checked'))?.value === 'us' ? 'us' : 'metric');
+/** Puts the texts of the catalogue into the document. */
+function write() {
+    document.documentElement.lang = locale;
+    const look = kept(LOOK) ?? 'auto';
+    document.documentElement.dataset.look = look;
+    document.querySelectorAll('[data-text]').forEach((node) => (node.textContent = t(/** @type {HTMLElement} */ (node).dataset.text ?? '')));
+    part('#bar', HTMLElement).setAttribute('aria-label', t('workItOut'));
+    part('#jump', HTMLElement).setAttribute('aria-label', t('onThisPage'));
+    part('#language', HTMLSelectElement).append(...Object.entries(LANGUAGES).map(([tag, name]) => el('option', { value: tag, lang: tag, selected: tag === language }, name)));
+    part('#look', HTMLSelectElement).value = look;
+    part('#status', HTMLElement).textContent = t('loading');
+}
 
-/** @returns {Kept | null} */
-function kept() {
+/** @param {string} key @returns {string | null} */
+function kept(key) {
     try {
-        return JSON.parse(localStorage.getItem(KEPT) ?? 'null');
+        return localStorage.getItem(key);
     } catch {
         return null;
     }
 }
 
+/** @returns {Kept | null} */
+function keptDraft() {
+    try {
+        return JSON.parse(kept(KEPT) ?? 'null');
+    } catch {
+        return null;
+    }
+}
+
+/** @returns {import('./service.js').Units} */
+const units = () => (/** @type {HTMLInputElement | null} */ (document.querySelector('input[name=units]:checked'))?.value === 'us' ? 'us' : 'metric');
+
 function keep() {
     try {
         localStorage.setItem(KEPT, JSON.stringify({ draft: entries.draft, units: units(), opened: setups.opened }));
     } catch {
-        status.textContent = 'This device does not keep what you type; save it before you leave.';
+        status.textContent = t('notKept');
+    }
+}
+
+/** Takes a step of the history, unless the same field is being typed in. @param {string} name */
+function remember(name) {
+    const now = JSON.stringify({ draft: entries.draft, opened: setups.opened });
+    if (now === history.now) {
+        return;
+    }
+    const typing = name !== '' && name === history.name && performance.now() - history.at < 2000;
+    if (!typing) {
+        history.past.push(history.now);
+        history.past.splice(0, history.past.length - 100);
+    }
+    Object.assign(history, { now, name, at: performance.now(), future: [] });
+    offer();
+}
+
+function offer() {
+    undo.disabled = history.past.length === 0;
+    redo.disabled = history.future.length === 0;
+}
+
+/** @param {string[]} from @param {string[]} to */
+function step(from, to) {
+    const other = from.pop();
+    if (other === undefined) {
+        return;
+    }
+    to.push(history.now);
+    Object.assign(history, { now: other, name: '' });
+    const { draft, opened } = /** @type {Moment} */ (JSON.parse(other));
+    entries.draft = draft;
+    setups.opened = opened;
+    keep();
+    offer();
+    if (count(draft) > 0) {
+        void ask({ moveFocus: false });
+    } else {
+        void empty();
     }
 }
 
 /**
- * Puts another vehicle into the form; the one before can be brought back.
+ * Puts another vehicle into the form; `Undo` brings back the one before.
  * @param {import('./draft.js').Draft} draft
  * @param {import('./setups-element.js').Opened | null} opened
  */
 function change(draft, opened) {
-    before = count(entries.draft) > 0 ? entries.draft : null;
-    part('#back', HTMLButtonElement).hidden = before === null;
     entries.draft = draft;
     setups.opened = opened;
     keep();
+    remember('');
 }
 
 /** Asks every question at once. @param {{moveFocus: boolean}} how */
 async function ask({ moveFocus }) {
     const turn = ++asking;
+    await known;
     const { setup, faults: unread } = toSetup(entries.draft, contract.fields);
-    status.textContent = 'Asking …';
-    const replies = await Promise.all(contract.questions.map((question) => service.ask(question.path, setup, units())));
+    status.textContent = t('asking');
+    const [reply, weighed, [answers]] = await Promise.all([service.assess(setup, units()), asWeighed(setup), later]);
     if (turn !== asking) {
         return;
     }
-    answers.classList.remove('stale');
-    showRefusals(replies, unread);
-    const results = new Map();
-    contract.questions.forEach((question, at) => {
-        // a number that can't be read was left out of what was asked: no answer may pretend that it was not typed
-        const reply = unread.length > 0 && replies[at].status === 200
-            ? { ...replies[at], status: 422, body: { errors: unread.map((fault) => ({ ...fault, code: 'unreadable' })) } }
-            : replies[at];
-        shown.get(question.name)?.replaceWith(answerElement(question, reply));
-        if (reply.status === 200) {
-            results.set(question.name, reply.body.result);
-            engine = 'Axlewright ' + reply.body.engine.version;
-        }
-    });
-    draw(setup, results);
-    const all = contract.questions.length;
-    status.textContent = results.size + ' of ' + all + ' questions answered' + (results.size < all ? '; the others say what they need.' : '.');
+    told.classList.remove('stale');
+    if (reply.status !== 200) {
+        unanswered(reply, unread, moveFocus);
+        return;
+    }
+    engine = 'Axlewright ' + reply.body.engine.version;
+    const assessed = reply.body;
+    // a number that can't be read was left out of what was asked: no answer may pretend that it was not typed
+    answers.show(unread.length > 0 ? null : { assessed, contract, setup, units: units(), id: setups.opened?.id ?? null });
+    mark(assessed.notAssessed, unread);
+    drawn = { setup, answers: { balance: assessed.results['centre-of-gravity'] ?? null, weighed, lift: assessed.results['lift-geometry'] ?? null } };
+    await draw();
+    const answered = Object.keys(assessed.results).length;
+    const all = answered + assessed.notAssessed.length;
+    status.textContent = t('answered', { answered, all }) + (answered < all ? t('othersNeed') : '.');
     if (moveFocus) {
         (refusals.hidden ? sheet : refusals).focus();
     }
 }
 
-/** @param {import('./contract.js').Question} question @param {import('./service.js').Reply | null} reply */
-function answerElement(question, reply) {
-    const answer = new Answer();
-    answer.asked = { question, resolve: contract.resolve, reply };
-    shown.set(question.name, answer);
-    return answer;
+/** @param {import('./service.js').Reply} reply @param {import('./draft.js').EntryFault[]} unread @param {boolean} moveFocus */
+function unanswered(reply, unread, moveFocus) {
+    if (reply.status === 0) {
+        status.textContent = t('notReachedKept');
+        told.classList.add('stale');
+        return;
+    }
+    /** @type {any[]} */
+    const errors = reply.body?.errors ?? [];
+    const refused = [...unread, ...errors.filter((error) => !unread.some((fault) => fault.pointer.startsWith(error.pointer))).map(refusal)];
+    void later.then(([answers]) => answers.show(null));
+    entries.showFaults(refused);
+    list(refused);
+    status.textContent = errors.length > 0 ? t('refused') : t('serviceAnswered', { status: reply.status });
+    if (moveFocus && refused.length > 0) {
+        refusals.focus();
+    }
+}
+
+/** What the service refuses, in the reader's words where its code is known. @param {{pointer: string, code: string, message: string}} error */
+function refusal(error) {
+    return { ...error, lang: language === 'en' ? undefined : 'en' };
 }
 
 /**
- * All refusals at their fields and in one list; what only one question needs is marked at the field, and is no fault.
- * @param {import('./service.js').Reply[]} replies
+ * Refusals at their fields and in one list; what only one question needs is marked at the field, and is no fault.
+ * @param {{calculation: string, missing: string[], faults: any[]}[]} notAssessed
  * @param {import('./draft.js').EntryFault[]} unread
  */
-function showRefusals(replies, unread) {
-    /** @type {Map<string, {pointer: string, message: string}>} */
+function mark(notAssessed, unread) {
+    /** @type {Map<string, {pointer: string, message: string, lang?: string}>} */
     const refused = new Map(unread.map((fault) => [fault.pointer, fault]));
     /** @type {Map<string, string[]>} */
     const needed = new Map();
-    replies.forEach((reply, at) => {
-        for (const error of reply.body?.errors ?? []) {
-            if (unread.some((fault) => fault.pointer.startsWith(error.pointer))) {
-                continue; // left out because it can't be read, so of course it is missing
-            }
-            if (error.code === 'missing' && !/\/(value|unit|energyPrice\/amount|currency)$/.test(error.pointer)) {
-                needed.set(error.pointer, [...(needed.get(error.pointer) ?? []), words(contract.questions[at].name).toLowerCase()]);
-            } else {
-                refused.set(error.pointer + error.code, error);
+    for (const { calculation, missing, faults } of notAssessed) {
+        for (const pointer of missing) {
+            if (!unread.some((fault) => fault.pointer.startsWith(pointer))) {
+                needed.set(pointer, [...(needed.get(pointer) ?? []), labelWithin(calculation)]);
             }
         }
-    });
+        faults.forEach((fault) => refused.set(fault.pointer + fault.code, refusal(fault)));
+    }
     entries.showFaults([
         ...refused.values(),
-        ...[...needed].map(([pointer, names]) => ({ pointer, message: 'Needed for ' + names.join(', ') + '.', needed: true })),
+        ...[...needed].map(([pointer, names]) => ({ pointer, message: t('neededFor', { questions: names.join(', ') }), needed: true })),
     ]);
-    listRefusals([...refused.values()]);
+    list([...refused.values()]);
 }
 
-/** @param {{pointer: string, message: string}[]} faults */
-function listRefusals(faults) {
+/** @param {{pointer: string, message: string, lang?: string}[]} faults */
+function list(faults) {
     refusals.hidden = faults.length === 0;
     refusals.replaceChildren(...(faults.length === 0 ? [] : [
-        el('h3', {}, faults.length === 1 ? 'One entry is refused' : faults.length + ' entries are refused'),
-        el('ul', {}, ...faults.map((fault) => el('li', {}, fieldLink(fault.pointer, place(fault.pointer)), ': ' + fault.message))),
+        el('h3', {}, t('refusals', { count: faults.length })),
+        el('ul', {}, ...faults.map((fault) => el('li', {}, fieldLink(fault.pointer, place(fault.pointer)), ': ', el('span', { lang: fault.lang }, fault.message)))),
     ]));
 }
 
-/** @param {Record<string, any>} setup @param {Map<string, any>} results by question */
-function draw(setup, results) {
-    elevation.drawing = {
-        vehicle: vehicle(setup, results.get('centre-of-gravity') ?? null, results.get('lift-geometry') ?? null),
-        title: typeof setup.name === 'string' ? setup.name : 'Own vehicle',
-        identification: setups.opened ? setups.opened.id : 'not saved',
+/** The vehicle as weighed, before parts, people and lift. @param {Record<string, any>} setup @returns {Promise<any>} */
+async function asWeighed(setup) {
+    const changed = setup.items !== undefined || setup.occupants !== undefined || setup.lift !== undefined || setup.laden !== undefined;
+    if (!changed || setup.bare === undefined || setup.chassis === undefined) {
+        return null;
+    }
+    const reply = await service.ask('/v1/centre-of-gravity', { chassis: setup.chassis, bare: setup.bare }, units());
+    return reply.status === 200 ? reply.body.result : null;
+}
+
+async function draw() {
+    const [, { DrawingElement }, { vehicle }] = await later;
+    part('axlewright-drawing', DrawingElement).drawing = {
+        vehicle: vehicle(drawn.setup, drawn.answers),
+        title: typeof drawn.setup.name === 'string' ? drawn.setup.name : t('ownVehicle'),
+        identification: setups.opened ? setups.opened.id : t('notSavedYet'),
         units: units(),
         engine,
     };
 }
 
+/** @type {AbortController | undefined} */
+let dragging;
+let rest = 0;
+
+/** A part has been moved on the drawing: its entry follows at once, the loads as soon as the drag rests. @param {{pointer: string, x: number | null, y: number | null, z: number | null, done: boolean}} to */
+async function moved({ pointer, x, y, z, done }) {
+    const [, , { inUnit }] = await later;
+    const [section, at] = segments(pointer);
+    const partOf = drawn.setup[section]?.[Number(at)];
+    const { vehicle } = (await later)[2];
+    const model = vehicle(drawn.setup, drawn.answers);
+    if (!partOf || model === null) {
+        return;
+    }
+    const place = x ?? model.parts.find((one) => one.pointer === pointer)?.at?.x ?? 0;
+    for (const [axis, metres] of /** @type {[string, number | null][]} */ ([['x', x], ['y', y], ['z', z === null ? null : z - model.rise(place)]])) {
+        if (metres !== null) {
+            const unit = partOf.position?.[axis]?.unit ?? (units() === 'us' ? 'in' : 'mm');
+            const value = { value: Number(inUnit(metres, unit).toFixed({ mm: 0, cm: 1, in: 2, ft: 3 }[/** @type {'mm'} */ (unit)] ?? 3)), unit };
+            partOf.position = { ...partOf.position, [axis]: value };
+            entries.put(pointer + '/position/' + axis, value);
+        }
+    }
+    await draw();
+    clearTimeout(rest);
+    rest = window.setTimeout(() => (done ? ask({ moveFocus: false }) : follow()), REST);
+}
+
+/** The axle loads of the moment, while the part is still held. */
+async function follow() {
+    dragging?.abort();
+    dragging = new AbortController();
+    const reply = await service.askAgain('/v1/centre-of-gravity', drawn.setup, units(), dragging.signal);
+    if (reply.status === 200) {
+        drawn.answers = { ...drawn.answers, balance: reply.body.result };
+        await draw();
+    }
+}
+
 /** Before anything is typed there is nothing to ask. */
-function empty() {
+async function empty() {
     asking++;
-    contract.questions.forEach((question) => shown.get(question.name)?.replaceWith(answerElement(question, null)));
-    showRefusals([], []);
-    draw({}, new Map());
-    status.textContent = 'Choose a vehicle or enter your own numbers.';
+    const [answers] = await later;
+    answers.show(null);
+    entries.showFaults([]);
+    list([]);
+    drawn = { setup: {}, answers: { balance: null, weighed: null, lift: null } };
+    await draw();
+    status.textContent = t('chooseVehicle');
 }
 
 function listen() {
@@ -186,19 +317,43 @@ function listen() {
         event.preventDefault();
         void ask({ moveFocus: true });
     });
-    entries.addEventListener('entered', () => {
+    entries.addEventListener('entered', (event) => {
         keep();
-        if (answers.querySelector('.leads')) {
-            answers.classList.add('stale');
-            status.textContent = 'Entries have changed since; work it out again.';
+        remember(/** @type {CustomEvent} */ (event).detail.name);
+        if (part('#overview', HTMLElement).hidden === false) {
+            told.classList.add('stale');
+            status.textContent = t('changedSince');
         }
     });
+    document.addEventListener('moved', (event) => void moved(/** @type {CustomEvent} */ (event).detail));
     document.addEventListener('click', (event) => {
-        const link = event.target instanceof Element ? /** @type {HTMLElement | null} */ (event.target.closest('a[data-field]')) : null;
+        const target = event.target instanceof Element ? event.target : null;
+        const link = /** @type {HTMLElement | null} */ (target?.closest('a[data-field]') ?? null);
         if (link?.dataset.field !== undefined) {
             event.preventDefault();
             entries.focusField(link.dataset.field);
         }
+        const enter = /** @type {HTMLElement | null} */ (target?.closest('button[data-enter]') ?? null);
+        if (enter?.dataset.enter !== undefined) {
+            entries.put(enter.dataset.enter, JSON.parse(enter.dataset.sent ?? 'null'));
+            entries.focusField(enter.dataset.enter);
+        }
+    });
+    document.addEventListener('keydown', (event) => {
+        const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement; // has an undo of its own
+        if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !typing) {
+            event.preventDefault();
+            (event.shiftKey ? redo : undo).click();
+        }
+    });
+    undo.addEventListener('click', () => step(history.past, history.future));
+    redo.addEventListener('click', () => step(history.future, history.past));
+    part('#print', HTMLButtonElement).addEventListener('click', () => window.print());
+    part('#language', HTMLSelectElement).addEventListener('change', (event) => choose(/** @type {HTMLSelectElement} */ (event.target).value));
+    part('#look', HTMLSelectElement).addEventListener('change', (event) => {
+        const look = /** @type {HTMLSelectElement} */ (event.target).value;
+        document.documentElement.dataset.look = look;
+        localStorage.setItem(LOOK, look);
     });
     document.querySelectorAll('input[name=units]').forEach((input) => input.addEventListener('change', () => {
         entries.units = units();
@@ -207,8 +362,9 @@ function listen() {
             void ask({ moveFocus: false });
         }
     }));
-    setups.addEventListener('opened', (event) => {
+    setups.addEventListener('opened', async (event) => {
         const { setup, opened } = /** @type {CustomEvent} */ (event).detail;
+        await known;
         change(toDraft(setup, contract.fields), opened);
         void ask({ moveFocus: true });
     });
@@ -218,20 +374,15 @@ function listen() {
     });
     setups.addEventListener('refused', (event) => {
         const errors = (/** @type {CustomEvent} */ (event).detail.problem?.errors ?? []).map((/** @type {any} */ error) =>
-            (error.code === 'missing' ? { ...error, message: 'Needed to save.' } : error));
+            (error.code === 'missing' ? { ...error, message: t('neededToSave') } : refusal(error)));
         entries.showFaults(errors);
-        listRefusals(errors);
+        list(errors);
     });
-    part('#own', HTMLButtonElement).addEventListener('click', () => {
+    part('#own', HTMLButtonElement).addEventListener('click', async () => {
+        await known;
         change({}, null);
-        empty();
+        void empty();
         entries.focusField(firstNeeded());
-    });
-    part('#back', HTMLButtonElement).addEventListener('click', () => {
-        if (before !== null) {
-            change(before, null);
-            void ask({ moveFocus: true });
-        }
     });
 }
 
@@ -245,46 +396,58 @@ async function showDemos() {
     const reply = await service.demoSetups();
     const items = reply.status === 200 ? reply.body.items : [];
     start.prepend(...items.map((/** @type {any} */ setup) => {
-        const button = el('button', { type: 'button' }, setup.name);
-        button.addEventListener('click', () => {
+        const button = el('button', { type: 'button' }, foreign(setup.name));
+        button.addEventListener('click', async () => {
+            await known;
             change(toDraft(setup, contract.fields), null);
             void ask({ moveFocus: true });
         });
         return button;
     }));
-    demos.hidden = false;
+    return items;
+}
+
+/** Reads the contract, and fills the form with what was typed before. @returns {Promise<void>} */
+async function learn() {
+    let reply = await service.contract();
+    while (reply.status !== 200) {
+        status.textContent = t('notReached');
+        await new Promise((done) => setTimeout(done, 3000));
+        reply = await service.contract();
+    }
+    contract = readContract(reply.body);
 }
 
 async function begin() {
-    const reply = await service.contract();
-    if (reply.status !== 200) {
-        status.textContent = 'The service was not reached. Load the page again.';
-        return;
-    }
-    contract = readContract(reply.body);
-    const found = kept();
+    const found = keptDraft();
     if (found?.units === 'us') {
         part('input[name=units][value=us]', HTMLInputElement).checked = true;
     }
-    entries.fields = contract.fields;
-    entries.units = units();
-    entries.draft = found?.draft ?? {};
     setups.opened = found?.opened ?? null;
+    listen();
+    const demos = showDemos();
+    await known;
+    entries.units = units();
+    entries.fields = contract.fields;
+    entries.draft = found?.draft ?? {};
+    history.now = JSON.stringify({ draft: entries.draft, opened: setups.opened });
     setups.current = () => {
         const { setup, faults } = toSetup(entries.draft, contract.fields);
         entries.showFaults(faults);
-        listRefusals(faults);
+        list(faults);
         return faults.length > 0 ? null : setup;
     };
-    answers.append(...contract.questions.map((question) => answerElement(question, null)));
-    listen();
     document.body.dataset.ready = '';
-    if (count(entries.draft) > 0) {
-        void ask({ moveFocus: false });
-    } else {
-        empty();
-    }
-    await Promise.all([showDemos(), setups.refresh()]);
+    const [answers, { DrawingElement }] = await later;
+    customElements.define('axlewright-drawing', DrawingElement);
+    answers.begin({
+        demos: await demos,
+        current: () => toSetup(entries.draft, contract.fields),
+        units,
+        say: (text) => (status.textContent = text),
+    });
+    void (count(entries.draft) > 0 ? ask({ moveFocus: false }) : empty());
+    await setups.refresh();
 }
 
 void begin();

@@ -36,8 +36,17 @@ export const service = {
     contract: () => call('/v3/api-docs'),
     demoSetups: () => call('/v1/demo-setups'),
 
-    /** @param {string} path of the question @param {unknown} setup @param {Units} units */
+    /** One question, with its working. @param {string} path of the question @param {unknown} setup @param {Units} units */
     ask: (path, setup, units) => call(path + '?units=' + units, json('POST', setup)),
+
+    /** One question, while something is dragged: without its working. @param {string} path @param {unknown} setup @param {Units} units @param {AbortSignal} signal */
+    askAgain: (path, setup, units, signal) => call(path + '?working=false&units=' + units, { ...json('POST', setup), signal }),
+
+    /** Every question at once. @param {unknown} setup @param {Units} units */
+    assess: (setup, units) => call('/v1/assessments?working=false&units=' + units, json('POST', setup)),
+
+    /** @param {unknown} before a setup or the id of a saved one @param {unknown} after @param {Units} units */
+    compare: (before, after, units) => call('/v1/comparisons?units=' + units, json('POST', { before, after })),
 
     /** @param {string} [next] cursor that the page before gave */
     setups: (next) => call(next === undefined ? '/v1/setups' : '/v1/setups?cursor=' + encodeURIComponent(next)),

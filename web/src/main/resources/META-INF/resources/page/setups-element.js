@@ -1,6 +1,7 @@
 // @ts-check
 import { el } from './dom.js';
 import { service } from './service.js';
+import { t } from './words.js';
 
 /** @typedef {{id: string, etag: string, name: string}} Opened */
 
@@ -20,14 +21,14 @@ export class Setups extends HTMLElement {
     #choices = el('div', { class: 'choices' });
     #list = el('div', { class: 'list' });
     #state = el('p', { class: 'state' });
-    #replace = el('button', { type: 'button', 'data-do': 'replace' }, 'Save');
+    #replace = el('button', { type: 'button', 'data-do': 'replace' }, t('save'));
 
     connectedCallback() {
         this.#connection = new AbortController();
         this.addEventListener('click', (event) => this.#pressed(event.target), { signal: this.#connection.signal });
         this.replaceChildren(
             this.#state,
-            el('div', { class: 'choices' }, this.#replace, el('button', { type: 'button', 'data-do': 'create', class: 'quiet' }, 'Save as new')),
+            el('div', { class: 'choices' }, this.#replace, el('button', { type: 'button', 'data-do': 'create', class: 'quiet' }, t('saveAsNew'))),
             this.#message, this.#choices, this.#list);
         this.opened = this.#opened;
     }
@@ -43,7 +44,7 @@ export class Setups extends HTMLElement {
     /** @param {Opened | null} opened */
     set opened(opened) {
         this.#opened = opened;
-        this.#state.textContent = opened ? 'Editing “' + opened.name + '”.' : 'Not saved yet.';
+        this.#state.textContent = opened ? t('editing', { name: opened.name }) : t('notSavedYet');
         this.#choices.replaceChildren();
     }
 
@@ -63,10 +64,10 @@ export class Setups extends HTMLElement {
             next = reply.body.next ?? undefined;
         } while (next !== undefined && items.length < 1000);
         this.#list.replaceChildren(items.length === 0
-            ? el('p', { class: 'open' }, 'Nothing saved yet.')
+            ? el('p', { class: 'open' }, t('nothingSaved'))
             : el('ul', {}, ...items.map((item) => el('li', {},
                 el('button', { type: 'button', class: 'link', 'data-do': 'open', 'data-id': item.id }, item.name),
-                el('button', { type: 'button', class: 'quiet', 'data-do': 'remove', 'data-id': item.id, 'data-name': item.name, 'aria-label': 'Delete ' + item.name }, 'Delete')))));
+                el('button', { type: 'button', class: 'quiet', 'data-do': 'remove', 'data-id': item.id, 'data-name': item.name, 'aria-label': t('deleteNamed', { name: item.name }) }, t('delete'))))));
     }
 
     /** @param {EventTarget | null} target */
@@ -92,7 +93,7 @@ export class Setups extends HTMLElement {
     #toSave() {
         const setup = this.current();
         if (setup === null) {
-            this.#say('Not saved: an entry can’t be read. It is marked in the entries.');
+            this.#say(t('notSavedUnread'));
         }
         return setup;
     }
@@ -109,10 +110,10 @@ export class Setups extends HTMLElement {
         const { id, etag } = this.#opened;
         const reply = await service.replace(id, setup, etag);
         if (reply.status === 412) {
-            this.#say('Somebody else has changed this setup since you opened it. What you typed is still here and is not saved.');
+            this.#say(t('changedMeanwhile'));
             this.#choices.replaceChildren(
-                el('button', { type: 'button', 'data-do': 'create' }, 'Save mine as new'),
-                el('button', { type: 'button', class: 'quiet', 'data-do': 'open', 'data-id': id }, 'Open theirs instead of mine'));
+                el('button', { type: 'button', 'data-do': 'create' }, t('saveMine')),
+                el('button', { type: 'button', class: 'quiet', 'data-do': 'open', 'data-id': id }, t('openTheirs')));
             return;
         }
         await this.#saved(reply, setup, id);
@@ -129,12 +130,12 @@ export class Setups extends HTMLElement {
     /** @param {import('./service.js').Reply} reply @param {Record<string, unknown>} setup @param {string} id */
     async #saved(reply, setup, id) {
         if (reply.status < 200 || reply.status > 299) {
-            this.#say('Not saved. ' + (reply.body?.errors ? 'Entries are refused; they are marked.' : away(reply)));
+            this.#say(t('notSaved') + ' ' + (reply.body?.errors ? t('notSavedRefused') : away(reply)));
             this.dispatchEvent(new CustomEvent('refused', { detail: { problem: reply.body }, bubbles: true }));
             return;
         }
         this.opened = { id, etag: reply.etag ?? '', name: String(setup.name) };
-        this.#say('Saved “' + setup.name + '”.');
+        this.#say(t('saved', { name: String(setup.name) }));
         this.dispatchEvent(new CustomEvent('saved', { detail: { opened: this.#opened }, bubbles: true }));
         await this.refresh();
     }
@@ -143,22 +144,22 @@ export class Setups extends HTMLElement {
     async #open(id) {
         const reply = await service.setup(id);
         if (reply.status !== 200) {
-            this.#say('Not opened. ' + away(reply));
+            this.#say(t('notOpened') + ' ' + away(reply));
             return;
         }
         this.opened = { id, etag: reply.etag ?? '', name: reply.body.name };
-        this.#say('Opened “' + reply.body.name + '”.');
+        this.#say(t('opened', { name: reply.body.name }));
         this.dispatchEvent(new CustomEvent('opened', { detail: { setup: reply.body, opened: this.#opened }, bubbles: true }));
     }
 
     /** @param {string} id @param {string} name */
     async #remove(id, name) {
-        if (!window.confirm('Delete “' + name + '” for good?')) {
+        if (!window.confirm(t('deleteForGood', { name }))) {
             return;
         }
         const found = await service.setup(id);
         const reply = found.status === 200 ? await service.remove(id, found.etag ?? '') : found;
-        this.#say(reply.status === 204 ? 'Deleted “' + name + '”.' : 'Not deleted. ' + away(reply));
+        this.#say(reply.status === 204 ? t('deleted', { name }) : t('notDeleted') + ' ' + away(reply));
         if (reply.status === 204 && this.#opened?.id === id) {
             this.opened = null;
             this.dispatchEvent(new CustomEvent('saved', { detail: { opened: null }, bubbles: true }));
@@ -170,10 +171,10 @@ export class Setups extends HTMLElement {
 /** @param {import('./service.js').Reply} reply */
 function away(reply) {
     if (reply.status === 0) {
-        return 'The service was not reached; what you typed is kept on this device.';
+        return t('notReachedKept');
     }
     if (reply.status === 503) {
-        return 'The store is away for the moment; what you typed is kept on this device.';
+        return t('storeAway');
     }
-    return reply.body?.detail ?? reply.body?.title ?? 'The service answered ' + reply.status + '.';
+    return reply.body?.detail ?? reply.body?.title ?? t('serviceAnswered', { status: reply.status });
 }

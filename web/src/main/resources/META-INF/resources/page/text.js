@@ -4,6 +4,8 @@
  * sends full numbers.
  */
 
+import { label, labelWithin, locale, t } from './words.js';
+
 /** @typedef {{value: number, unit: string}} Quantity */
 
 /** Signs of units as printed (SI Brochure, NIST SP 811); a token that is not listed is its own sign. @type {Record<string, string>} */
@@ -19,17 +21,19 @@ export const DIGITS = 4;
 /** Significant digits of the working, which somebody may want to follow by hand. */
 export const WORKING_DIGITS = 6;
 
-/**
- * `cellsInSeries` becomes `Cells in series`.
- * @param {string} name
- */
-export function words(name) {
-    const spaced = name.replace(/-/g, ' ').replace(/([a-z0-9])([A-Z])/g, '$1 $2').toLowerCase();
-    return spaced.charAt(0).toUpperCase() + spaced.slice(1);
+/** @type {Map<number, Intl.NumberFormat>} */
+const formats = new Map();
+
+/** @param {number} digits */
+function format(digits) {
+    const found = formats.get(digits) ?? new Intl.NumberFormat(locale, { maximumSignificantDigits: digits, useGrouping: false });
+    formats.set(digits, found);
+    return found;
 }
 
 /**
- * A number with so many significant digits, without an exponent where people can do without.
+ * A number with so many significant digits in the reader's spelling, without an exponent where people can do without. No marks between
+ * thousands: a comma there and a comma here have been taken for each other too often.
  * @param {number} value
  * @param {number} [digits]
  */
@@ -40,9 +44,10 @@ export function number(value, digits = DIGITS) {
     }
     const size = Math.abs(rounded);
     if (size >= 1e9 || size < 1e-6) {
-        return rounded.toExponential().replace(/-/g, '−');
+        const [mantissa, exponent] = rounded.toExponential().split('e');
+        return (format(digits).format(Number(mantissa)) + 'e' + exponent).replace(/-/g, '−');
     }
-    return String(rounded).replace('-', '−');
+    return format(digits).format(rounded).replace('-', '−');
 }
 
 /** @param {string} token */
@@ -89,23 +94,24 @@ export function leaf(value, name = '') {
     }
     if (isMoney(value)) {
         const amount = Number(value.amount);
-        return (Number.isFinite(amount) ? amount.toFixed(2) : value.amount) + ' ' + value.currency;
+        return (Number.isFinite(amount) ? amount.toLocaleString(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2, useGrouping: false }) : value.amount)
+            + ' ' + value.currency;
     }
     if (typeof value === 'number') {
         return /share$/i.test(name) ? number(value * 100) + ' %' : number(value);
     }
     if (typeof value === 'boolean') {
-        return value ? 'yes' : 'no';
+        return t(value ? 'yes' : 'no');
     }
     if (Array.isArray(value)) {
         return value.map((one) => (isComposite(one) ? composite(one) : leaf(one))).join(', ');
     }
-    return isComposite(value) ? composite(value) : String(value);
+    return isComposite(value) ? composite(value) : typeof value === 'string' && !/^(name|reference)$/.test(name) && /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(value) ? labelWithin(value) : String(value);
 }
 
 /** @param {object} value @returns {string} */
 function composite(value) {
-    return Object.entries(value).map(([name, part]) => words(name).toLowerCase() + ' ' + leaf(part, name)).join(', ');
+    return Object.entries(value).map(([name, part]) => labelWithin(name) + ' ' + leaf(part, name)).join(', ');
 }
 
 /**
@@ -129,10 +135,10 @@ export function place(pointer) {
         if (/^\d+$/.test(part) && named.length > 0) {
             named[named.length - 1] += ' ' + (Number(part) + 1);
         } else {
-            named.push(named.length === 0 ? words(part) : words(part).toLowerCase());
+            named.push(named.length === 0 ? label(part) : labelWithin(part));
         }
     }
-    return named.length === 0 ? 'The whole setup' : named.join(' › ');
+    return named.length === 0 ? t('wholeSetup') : named.join(' › ');
 }
 
 /**
@@ -145,5 +151,5 @@ export function segments(pointer) {
 
 /** Names in a description stand between backticks; people read them as words. @param {string} description */
 export function prose(description) {
-    return description.replace(/`([^`]+)`/g, (_, name) => (/^[a-z]+([A-Z][a-z]+)*$/.test(name) ? words(name).toLowerCase() : name));
+    return description.replace(/`([^`]+)`/g, (_, name) => (/^[a-z]+([A-Z][a-z]+)*$/.test(name) ? labelWithin(name) : name));
 }

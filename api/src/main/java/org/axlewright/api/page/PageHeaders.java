@@ -35,8 +35,9 @@ class PageHeaders {
 
     @Bean
     FilterRegistrationBean<ShallowEtagHeaderFilter> pageEntityTags() {
-        FilterRegistrationBean<ShallowEtagHeaderFilter> registration =
-                new FilterRegistrationBean<>(new ShallowEtagHeaderFilter());
+        ShallowEtagHeaderFilter tags = new ShallowEtagHeaderFilter();
+        tags.setWriteWeakETag(true); // what has a strong one is sent uncompressed, since compressing changes its bytes
+        FilterRegistrationBean<ShallowEtagHeaderFilter> registration = new FilterRegistrationBean<>(tags);
         registration.addUrlPatterns(MODULES); // a document that is forwarded to can't be copied
         return registration;
     }

@@ -34,7 +34,9 @@ class AnswersIT extends Browsing {
         page.locator("input[name=units][value=" + units + "]").check();
         waitForUnits(units);
         int compared = 0;
+        page.locator("details.all").evaluateAll("all => all.forEach(one => one.open = true)");
         for (String question : QUESTIONS) {
+            answer(question).locator("details.all td").first().waitFor();
             JsonNode result = asked(question, units, demo(PLANNED)).path("result");
             for (Locator shown :
                     answer(question).locator("[data-result], [data-value]").all()) {
@@ -94,10 +96,12 @@ class AnswersIT extends Browsing {
             assertThat(shown.locator(".assumed li").count())
                     .as(question)
                     .isEqualTo(answer.path("assumptions").size());
+            assertThat(shown.locator("details.working").getAttribute("open")).isNull();
+            shown.locator("details.working > summary").click();
+            shown.locator(".working li").first().waitFor();
             assertThat(shown.locator(".working li").count())
                     .as(question)
                     .isEqualTo(answer.path("working").size());
-            assertThat(shown.locator("details.working").getAttribute("open")).isNull();
         }
     }
 
