@@ -13,9 +13,8 @@ class DrawingIT extends Browsing {
     private static final double INCH = 0.0254;
 
     private double attribute(String selector, String name) {
-        return Double.parseDouble(
-                page.locator("axlewright-drawing [data-view=elevation] " + selector)
-                        .getAttribute(name));
+        return Double.parseDouble(page.locator("axlewright-drawing [data-view=elevation] " + selector)
+                .getAttribute(name));
     }
 
     private void draw(String json) {
@@ -57,10 +56,8 @@ class DrawingIT extends Browsing {
                 .isCloseTo(0.6 / (66 * INCH), within(1e-9));
         assertThat(page.locator("axlewright-drawing .of-wheelbase").textContent())
                 .isEqualTo("1676 mm");
-        assertThat(page.locator("axlewright-drawing .of-centre").textContent())
-                .isEqualTo("1006 mm");
-        assertThat(page.locator("axlewright-drawing .of-height").textContent())
-                .isEqualTo("600 mm");
+        assertThat(page.locator("axlewright-drawing .of-centre").textContent()).isEqualTo("1006 mm");
+        assertThat(page.locator("axlewright-drawing .of-height").textContent()).isEqualTo("600 mm");
         assertThat(page.locator("axlewright-drawing text.load").allTextContents())
                 .containsExactly("200 kg", "40 %", "300 kg", "60 %");
     }
@@ -123,7 +120,8 @@ class DrawingIT extends Browsing {
         choose(PLANNED);
         Locator view = page.locator("axlewright-drawing [data-view=elevation]");
         Locator pack = view.locator("[data-part='/items/1']");
-        String before = page.locator("axlewright-drawing text.load.value").last().textContent();
+        String before =
+                page.locator("axlewright-drawing text.load.value").last().textContent();
         var box = pack.locator(".grip").boundingBox();
         double pixels = 0.25 * Double.parseDouble(view.getAttribute("data-per-metre"));
         page.mouse().move(box.x + box.width / 2, box.y + box.height / 2);
@@ -134,9 +132,7 @@ class DrawingIT extends Browsing {
         page.mouse().up();
         waitForAnswers();
         double x = Double.parseDouble(input("/items/1/position/x/value").inputValue());
-        double entered = demo(PLANNED)
-                .at("/items/1/position/x/value")
-                .asDouble(); // mm
+        double entered = demo(PLANNED).at("/items/1/position/x/value").asDouble(); // mm
         assertThat(x - entered).isCloseTo(250, within(10.0));
         assertThat(page.locator("axlewright-drawing text.load.value").last().textContent())
                 .isNotEqualTo(before);
