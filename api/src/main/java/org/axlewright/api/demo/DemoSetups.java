@@ -19,6 +19,8 @@ public final class DemoSetups {
             "orchard-runabout-as-planned",
             "orchard-runabout-as-found",
             "campground-shuttle-as-planned",
+            "campground-shuttle-as-found",
+            "greenhouse-tug-as-planned",
             "greenhouse-tug-as-found");
 
     private final List<Setup> setups;

@@ -31,7 +31,7 @@ final class DemoSetupsResource {
             operationId = "listDemoSetups",
             summary = "Vehicles to start from",
             description =
-                    "Three invented vehicles as setups. Each is a valid body for every calculation and for saving.")
+                    "Three invented vehicles, each as planned and as found. Each is a valid body for every calculation and for saving.")
     @ApiResponse(responseCode = "200", description = "The demo vehicles.")
     DemoList list() {
         return new DemoList(demo.all());

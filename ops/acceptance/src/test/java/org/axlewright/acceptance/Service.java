@@ -104,7 +104,11 @@ final class Service implements AutoCloseable {
 
     /** Names of the calculations: the contract marks each with what it needs. */
     List<String> calculations() {
-        JsonNode paths = JSON.readTree(get("/v3/api-docs").body()).path("paths");
+        HttpResponse<String> contract = get("/v3/api-docs");
+        if (contract.statusCode() != 200) {
+            throw new AssertionError("No contract: " + contract.statusCode() + " " + contract.body());
+        }
+        JsonNode paths = JSON.readTree(contract.body()).path("paths");
         List<String> names = new ArrayList<>();
         for (String path : paths.propertyNames()) {
             if (paths.path(path).path("post").has("x-needs")) {
