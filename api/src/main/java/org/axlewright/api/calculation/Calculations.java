@@ -32,6 +32,8 @@ import org.axlewright.api.section.Setup;
 import org.axlewright.api.stability.StabilityCalculation;
 import org.axlewright.api.storage.StorageCalculation;
 import org.axlewright.api.towing.TowingCalculation;
+import org.axlewright.domain.quantity.UnitSystem;
+import org.axlewright.domain.trace.Finding;
 import org.axlewright.domain.trace.Trace;
 
 /**
@@ -134,6 +136,11 @@ public final class Calculations {
         return form.faults(setup).isEmpty();
     }
 
+    /** The checks of the form, for those who change a setup many times. */
+    public Form form() {
+        return form;
+    }
+
     /** One question of a setup whose form is in order; what it lacks or refuses is told, not thrown. */
     public Outcome outcome(Calculation<?, ?, ?> calculation, Setup setup, Asked asked) {
         List<String> missing = List.copyOf(new TreeSet<>(calculation.needs().missing(setup)));
@@ -170,19 +177,54 @@ public final class Calculations {
         }
     }
 
-    private <I, O, R> Answer<R> answered(Calculation<I, O, R> calculation, Setup setup, Asked asked) {
+    private <R> Answer<R> answered(Calculation<?, ?, R> calculation, Setup setup, Asked asked) {
+        return worded(found(calculation, setup, asked), asked);
+    }
+
+    /**
+     * What a calculation found, before it is put into words.
+     *
+     * @param result in output units
+     * @param trace findings, cautions and steps, coherent SI
+     * @param resolution assumptions, and what can't be answered
+     */
+    public record Found<R>(R result, Trace trace, Resolution resolution) {
+
+        /** Results left out, and what is missing for them. */
+        public List<NotAnswered> notAnswered() {
+            return resolution.notAnswered();
+        }
+    }
+
+    /**
+     * Asks one question of a setup whose form and needs are in order, and leaves the words for later: for those who ask many times and
+     * look at few values.
+     *
+     * @throws Refused with what only resolving brings to light
+     */
+    public <I, O, R> Found<R> found(Calculation<I, O, R> calculation, Setup setup, Asked asked) {
         Resolution resolution = new Resolution();
         I input = calculation.resolve(setup, resolution);
         resolution.refuseIfFaulty();
         Trace trace = asked.working() ? Trace.withWorking() : Trace.withoutWorking();
         O output = calculation.calculate(input, trace);
+        return new Found<>(calculation.show(output, asked.units()), trace, resolution);
+    }
+
+    /** Puts one finding into words. */
+    public Answer.ShownFinding worded(Finding finding, UnitSystem units) {
+        return Shown.finding(finding, units);
+    }
+
+    /** Puts it into words. */
+    public <R> Answer<R> worded(Found<R> found, Asked asked) {
         return new Answer<>(
                 engine,
-                calculation.show(output, asked.units()),
-                List.copyOf(resolution.notAnswered()),
-                Shown.findings(trace, asked.units()),
-                Shown.assumptions(resolution.assumptions(), asked.units()),
-                asked.working() ? Shown.working(trace) : null,
-                Shown.cautions(trace));
+                found.result(),
+                List.copyOf(found.notAnswered()),
+                Shown.findings(found.trace(), asked.units()),
+                Shown.assumptions(found.resolution().assumptions(), asked.units()),
+                asked.working() ? Shown.working(found.trace()) : null,
+                Shown.cautions(found.trace()));
     }
 }

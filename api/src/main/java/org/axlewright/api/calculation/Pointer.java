@@ -88,7 +88,7 @@ public final class Pointer {
     }
 
     /** The name in JSON: the component's own, unless Java reserves it. */
-    static String jsonName(RecordComponent component) {
+    public static String jsonName(RecordComponent component) {
         JsonProperty renamed = component.getAccessor().getAnnotation(JsonProperty.class);
         return renamed == null ? component.getName() : renamed.value();
     }

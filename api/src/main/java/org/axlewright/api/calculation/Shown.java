@@ -27,17 +27,21 @@ final class Shown {
     static List<ShownFinding> findings(Trace trace, UnitSystem units) {
         return trace.findings().stream()
                 .sorted(Comparator.comparing(Finding::level).reversed())
-                .map(finding -> new ShownFinding(
-                        finding.code(),
-                        finding.level(),
-                        filled(finding, units),
-                        finding.pointer(),
-                        finding.state(),
-                        finding.actual() == null ? null : value(finding.actual(), units),
-                        finding.limit() == null ? null : value(finding.limit(), units),
-                        finding.action(),
-                        finding.source().toString()))
+                .map(finding -> finding(finding, units))
                 .toList();
+    }
+
+    static ShownFinding finding(Finding finding, UnitSystem units) {
+        return new ShownFinding(
+                finding.code(),
+                finding.level(),
+                filled(finding, units),
+                finding.pointer(),
+                finding.state(),
+                finding.actual() == null ? null : value(finding.actual(), units),
+                finding.limit() == null ? null : value(finding.limit(), units),
+                finding.action(),
+                finding.source().toString());
     }
 
     static List<ShownAssumption> assumptions(List<Assumption> assumptions, UnitSystem units) {

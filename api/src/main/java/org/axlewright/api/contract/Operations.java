@@ -161,6 +161,34 @@ final class Operations implements OpenApiCustomizer {
                         List.of(candidate("10 A", 10), candidate("18 A", 18), candidate("25 A", 25)),
                         "calculations",
                         List.of("charge-time")));
+        whatIf(document, planned);
+    }
+
+    /** What varies in these examples: the place of the pack. */
+    private static void whatIf(OpenAPI document, Map<?, ?> planned) {
+        Map<String, Object> place = Map.of("pointer", "/items/1/position/x");
+        Map<String, Object> swept = new LinkedHashMap<>(place);
+        swept.put("from", Map.of("value", 600, "unit", "mm"));
+        swept.put("to", Map.of("value", 1800, "unit", "mm"));
+        swept.put("steps", 13);
+        Map<String, Object> sweep = new LinkedHashMap<>();
+        sweep.put("calculation", "centre-of-gravity");
+        sweep.put("input", planned);
+        sweep.put("vary", List.of(swept));
+        sweep.put("watch", List.of("/frontAxle/share", "/rearAxle/load"));
+        example(document, "/v1/sweeps", sweep);
+        inLines(document, "/v1/sweeps");
+    }
+
+    /** The same answer in lines, after lines of progress. */
+    private static void inLines(OpenAPI document, String path) {
+        JsonSchema line = new JsonSchema();
+        line.addType("object");
+        line.setDescription(
+                "One line: `{\"progress\": {\"done\", \"of\"}}` now and then, and at the end `{\"answer\": …}` as in JSON, or `{\"problem\": …}`.");
+        Objects.requireNonNull(document.getPaths().get(path).getPost().getResponses().get("200"))
+                .getContent()
+                .addMediaType("application/x-ndjson", new MediaType().schema(line));
     }
 
     /** Reference to the schema of a calculation's result: that of its envelope. */

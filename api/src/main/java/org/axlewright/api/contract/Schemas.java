@@ -91,7 +91,7 @@ final class Schemas implements ModelConverter, OpenApiCustomizer {
                 schema.getProperties().put(name, anyValue(property));
             }
             if (component.getType() == JsonNode.class) {
-                schema.getProperties().put(name, "patch".equals(name) ? anyObject(property) : setupOrId(property));
+                schema.getProperties().put(name, anyJson(name, property));
             }
             if (component.getType() == RatedHours.class) {
                 schema.getProperties().put(name, hoursOrTime(property));
@@ -152,6 +152,14 @@ final class Schemas implements ModelConverter, OpenApiCustomizer {
         any.addType("object");
         any.setDescription(property.getDescription());
         return any;
+    }
+
+    private static Schema<?> anyJson(String name, Schema<?> property) {
+        return switch (name) {
+            case "patch" -> anyObject(property);
+            case "before", "after", "setup" -> setupOrId(property);
+            default -> anyValue(property);
+        };
     }
 
     private static Schema<?> setupOrId(Schema<?> property) {

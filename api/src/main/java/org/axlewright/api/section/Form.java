@@ -31,12 +31,24 @@ public class Form {
 
     /** Everything wrong with the form, by pointer; empty when there is nothing. */
     public List<Fault> faults(Setup setup) {
-        List<Fault> faults = new ArrayList<>();
-        for (ConstraintViolation<Setup> violation : validator.validate(setup)) {
-            faults.add(fault(violation));
-        }
+        List<Fault> faults = new ArrayList<>(ranges(setup));
         Contradictions.find(setup, faults);
         faults.sort(Comparator.comparing(Fault::pointer).thenComparing(Fault::code));
+        return faults;
+    }
+
+    /**
+     * Ranges and markings alone: what can be said of each value by itself. Every range of a number is an interval, so two values that
+     * pass vouch for all between them.
+     */
+    public List<Fault> ranges(Setup setup) {
+        return validator.validate(setup).stream().map(Form::fault).toList();
+    }
+
+    /** Contradictions alone: what shows only between values. */
+    public List<Fault> contradictions(Setup setup) {
+        List<Fault> faults = new ArrayList<>();
+        Contradictions.find(setup, faults);
         return faults;
     }
 
