@@ -107,11 +107,7 @@ class ContractIT extends Running {
 
     /** Whole vehicles at once: assessed, compared, tried with other parts. */
     @ParameterizedTest
-    @CsvSource({
-        "/v1/assessments,Assessment",
-        "/v1/comparisons,Comparison",
-        "/v1/candidates,Tryout",
-        "/v1/sweeps,Sweep"
+    @CsvSource({"/v1/assessments,Assessment", "/v1/comparisons,Comparison", "/v1/candidates,Tryout", "/v1/sweeps,Sweep"
     })
     void whatAsksEveryQuestionAnswersItsExampleAsTheContractSays(String path, String answer) throws IOException {
         JsonNode document = document();

@@ -178,6 +178,15 @@ final class Operations implements OpenApiCustomizer {
         sweep.put("watch", List.of("/frontAxle/share", "/rearAxle/load"));
         example(document, "/v1/sweeps", sweep);
         inLines(document, "/v1/sweeps");
+        Map<String, Object> within = new LinkedHashMap<>(place);
+        within.put("between", List.of(Map.of("value", 600, "unit", "mm"), Map.of("value", 2400, "unit", "mm")));
+        Map<String, Object> solution = new LinkedHashMap<>();
+        solution.put("calculation", "centre-of-gravity");
+        solution.put("input", planned);
+        solution.put("vary", within);
+        solution.put("target", Map.of("pointer", "/frontAxle/share", "atLeast", 0.28));
+        example(document, "/v1/solutions", solution);
+        inLines(document, "/v1/solutions");
     }
 
     /** The same answer in lines, after lines of progress. */
@@ -186,7 +195,8 @@ final class Operations implements OpenApiCustomizer {
         line.addType("object");
         line.setDescription(
                 "One line: `{\"progress\": {\"done\", \"of\"}}` now and then, and at the end `{\"answer\": …}` as in JSON, or `{\"problem\": …}`.");
-        Objects.requireNonNull(document.getPaths().get(path).getPost().getResponses().get("200"))
+        Objects.requireNonNull(
+                        document.getPaths().get(path).getPost().getResponses().get("200"))
                 .getContent()
                 .addMediaType("application/x-ndjson", new MediaType().schema(line));
     }

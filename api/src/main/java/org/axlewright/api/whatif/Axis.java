@@ -66,7 +66,8 @@ record Axis(Place place, List<Object> values, @Nullable Scale scale) {
     record Reader(JsonMapper json, Setup input, int mostPoints, List<Fault> faults) {
 
         /** Null when something is wrong. */
-        @Nullable Axis read(@Nullable Sent sent, String at) {
+        @Nullable
+        Axis read(@Nullable Sent sent, String at) {
             if (sent == null) {
                 faults.add(Fault.missing(at));
                 return null;
@@ -90,7 +91,8 @@ record Axis(Place place, List<Object> values, @Nullable Scale scale) {
         }
 
         /** Null, and a fault, when the input has no such place. */
-        @Nullable Place place(@Nullable String pointer, String at) {
+        @Nullable
+        Place place(@Nullable String pointer, String at) {
             if (pointer == null) {
                 faults.add(Fault.missing(at));
                 return null;
@@ -105,7 +107,8 @@ record Axis(Place place, List<Object> values, @Nullable Scale scale) {
             }
         }
 
-        @Nullable Axis told(Place place, List<JsonNode> sent, String at) {
+        @Nullable
+        Axis told(Place place, List<JsonNode> sent, String at) {
             if (sent.isEmpty() || sent.size() > MOST_TOLD) {
                 faults.add(size(at, sent.size(), 1, MOST_TOLD));
                 return null;
@@ -140,16 +143,11 @@ record Axis(Place place, List<Object> values, @Nullable Scale scale) {
                 return null;
             }
             Scale scale = ends.scale();
+            if (sent.steps() == null && scale.whole()) {
+                return every(place, ends, at + "/to");
+            }
             double from = scale.at(ends.from());
             double to = scale.at(ends.to());
-            if (steps == null && sent.steps() == null && scale.whole()) {
-                long every = Math.round(to - from) + 1;
-                if (every > mostPoints) {
-                    faults.add(beyond(at + "/steps", every, 2, mostPoints));
-                    return null;
-                }
-                steps = (int) every;
-            }
             if (steps == null) {
                 if (sent.steps() == null) {
                     faults.add(Fault.missing(at + "/steps"));
@@ -177,7 +175,8 @@ record Axis(Place place, List<Object> values, @Nullable Scale scale) {
         record Ends(Object from, Object to, Scale scale) {}
 
         /** Null, and faults, when they are not two numbers that the place takes. */
-        @Nullable Ends ends(Place place, JsonNode lower, String atLower, JsonNode upper, String atUpper) {
+        @Nullable
+        Ends ends(Place place, JsonNode lower, String atLower, JsonNode upper, String atUpper) {
             Object from = value(place, lower, atLower);
             Object to = value(place, upper, atUpper);
             if (from == null || to == null) {
@@ -204,19 +203,30 @@ record Axis(Place place, List<Object> values, @Nullable Scale scale) {
                 return null;
             }
             if (!(scale.at(from) < scale.at(to))) {
-                faults.add(new Fault(
-                        atUpper,
-                        "contradiction",
-                        "The upper end must lie above the lower one",
-                        to,
-                        from));
+                faults.add(new Fault(atUpper, "contradiction", "The upper end must lie above the lower one", to, from));
                 return null;
             }
             return new Ends(from, to, scale);
         }
 
+        /** Every whole number between the ends; null, and a fault, when they are too many. */
+        @Nullable Axis every(Place place, Ends ends, String at) {
+            long count = (long) ends.scale().at(ends.to()) - (long) ends.scale().at(ends.from()) + 1;
+            if (count > mostPoints) {
+                faults.add(new Fault(
+                        at, "too-many", "Would be " + count + " values; at most " + mostPoints, count, mostPoints));
+                return null;
+            }
+            List<Object> values = new ArrayList<>();
+            for (int i = 0; i < count; i++) {
+                values.add(ends.scale().with(ends.scale().at(ends.from()) + i));
+            }
+            return new Axis(place, values, ends.scale());
+        }
+
         /** The value as the place takes it; null, and a fault, when it does not. */
-        @Nullable Object value(Place place, JsonNode sent, String at) {
+        @Nullable
+        Object value(Place place, JsonNode sent, String at) {
             boolean quantity = Quantity.class.isAssignableFrom(place.rawType());
             if (quantity && sent.isNumber()) {
                 faults.add(new Fault(
@@ -236,8 +246,8 @@ record Axis(Place place, List<Object> values, @Nullable Scale scale) {
                 return quantity ? complete((Quantity) value, at) : value;
             } catch (JacksonException unreadable) {
                 Fault fault = UnreadableBody.fault(unreadable);
-                faults.add(new Fault(
-                        at + fault.pointer(), fault.code(), fault.message(), fault.actual(), fault.limit()));
+                faults.add(
+                        new Fault(at + fault.pointer(), fault.code(), fault.message(), fault.actual(), fault.limit()));
                 return null;
             }
         }
@@ -274,7 +284,8 @@ record Axis(Place place, List<Object> values, @Nullable Scale scale) {
     }
 
     /** Unit in which the values are shown; null when they have none. */
-    @Nullable Object unit() {
+    @Nullable
+    Object unit() {
         return scale != null ? scale.unit() : Plain.unit(values.get(0));
     }
 
@@ -285,8 +296,7 @@ record Axis(Place place, List<Object> values, @Nullable Scale scale) {
 
     /** Whether every value fills the place and nothing beside it, so that what is missing is missing for all. */
     boolean leaf() {
-        return scale != null
-                || values.stream().noneMatch(value -> value instanceof List || isSection(value));
+        return scale != null || values.stream().noneMatch(value -> value instanceof List || isSection(value));
     }
 
     private static boolean isSection(Object value) {

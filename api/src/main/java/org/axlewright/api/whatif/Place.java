@@ -108,9 +108,8 @@ final class Place {
                 Shape shape = SHAPES.get(record);
                 int index = shape.indexOf(name);
                 if (index < 0) {
-                    throw new Unknown(
-                            "The " + what + " has no " + pointer + "; known beside \"" + name + "\": "
-                                    + String.join(", ", shape.names()));
+                    throw new Unknown("The " + what + " has no " + pointer + "; known beside \"" + name + "\": "
+                            + String.join(", ", shape.names()));
                 }
                 steps.add(new Step(name, shape, index));
                 type = shape.types().get(index);
@@ -118,8 +117,8 @@ final class Place {
                 steps.add(new Step(name, null, -1));
                 type = Object.class;
             } else {
-                throw new Unknown("The " + what + " has no " + pointer + "; there is nothing within the value before \"/"
-                        + written + "\"");
+                throw new Unknown("The " + what + " has no " + pointer
+                        + "; there is nothing within the value before \"/" + written + "\"");
             }
         }
         return new Place(pointer, List.copyOf(steps), type);
@@ -154,7 +153,8 @@ final class Place {
     }
 
     /** What stands there, or null. */
-    @Nullable Object in(@Nullable Object document) {
+    @Nullable
+    Object in(@Nullable Object document) {
         Object value = document;
         for (Step step : steps) {
             if (value == null) {

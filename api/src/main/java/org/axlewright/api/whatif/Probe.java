@@ -129,8 +129,8 @@ final class Probe {
         if (!faults.isEmpty() || !lacking.isEmpty()) {
             List<Fault> all = new ArrayList<>(faults);
             lacking.stream()
-                    .filter(fault -> faults.stream()
-                            .noneMatch(known -> known.pointer().equals(fault.pointer())))
+                    .filter(fault ->
+                            faults.stream().noneMatch(known -> known.pointer().equals(fault.pointer())))
                     .forEach(all::add);
             return new Heard(null, all);
         }
@@ -142,7 +142,7 @@ final class Probe {
     }
 
     /** The faults of a point as a refusal of the whole request: pointers into its body. */
-    Refused refused(List<Fault> faults) {
+    static Refused inInput(List<Fault> faults) {
         return new Refused(faults.stream()
                 .map(fault -> new Fault(
                         "/input" + fault.pointer(), fault.code(), fault.message(), fault.actual(), fault.limit()))

@@ -22,7 +22,7 @@ final class Progress {
      * Does the work while the answer is written, in the request's own thread.
      *
      * @param cheaper what to do when it is too much, for people
-     * @throws IOException when the client has gone
+     * @throws IOException when there is no stream to write to
      */
     static void lines(HttpServletResponse response, JsonMapper json, String cheaper, Function<Effort, Object> work)
             throws IOException {
@@ -34,7 +34,8 @@ final class Progress {
         } catch (Refused refused) {
             line(json, out, "problem", Problem.of(422, "not-valid", "Read, and not valid", refused.faults()));
         } catch (UncheckedIOException gone) {
-            throw gone.getCause();
+            // the client has gone: nobody is left to tell
+            return;
         }
     }
 

@@ -45,7 +45,8 @@ record Scale(Object sample, @Nullable Place number) {
     }
 
     /** Unit or currency; null for plain numbers. */
-    @Nullable Object unit() {
+    @Nullable
+    Object unit() {
         return Plain.unit(sample);
     }
 

@@ -52,7 +52,9 @@ public record Sweep(
     /** One watched result. */
     @Schema(name = "SweptSeries", description = "One watched result over all points.")
     public record Series(
-            @Schema(description = "Where in the result, RFC 6901; for `assessment` the first step names the calculation.")
+            @Schema(
+                    description =
+                            "Where in the result, RFC 6901; for `assessment` the first step names the calculation.")
             String pointer,
 
             @Schema(description = "Unit of the values in the output units asked for, or their currency.") @Nullable
@@ -114,8 +116,6 @@ public record Sweep(
 
             @Schema(description = "The points.") Run run,
 
-            @Schema(
-                    description =
-                            "What its own POST would refuse, as at the first point; pointers into the input.")
+            @Schema(description = "What its own POST would refuse, as at the first point; pointers into the input.")
             List<Fault> faults) {}
 }

@@ -49,9 +49,7 @@ final class SweepResource {
             @Schema(description = "A setup, whole or in part: the body of the calculation's own POST.")
             Setup input,
 
-            @Schema(
-                    description =
-                            "One variable, or two for every pair of their values; at most 20000 points in all.")
+            @Schema(description = "One variable, or two for every pair of their values; at most 20000 points in all.")
             List<Axis.Sent> vary,
 
             @Schema(
@@ -90,11 +88,7 @@ final class SweepResource {
             throw new Refused(faults);
         }
         return new Sweeper(
-                calculations,
-                new Probe(calculations, question, sent.input(), axes, units),
-                axes,
-                watched,
-                units);
+                calculations, new Probe(calculations, question, sent.input(), axes, units), axes, watched, units);
     }
 
     /** Null, and a fault, when there is no such question. */
@@ -136,11 +130,7 @@ final class SweepResource {
                 watched.add(Watched.of(sent.get(i), question));
             } catch (Place.Unknown unknown) {
                 faults.add(new Fault(
-                        "/watch/" + i,
-                        "unknown-pointer",
-                        String.valueOf(unknown.getMessage()),
-                        sent.get(i),
-                        null));
+                        "/watch/" + i, "unknown-pointer", String.valueOf(unknown.getMessage()), sent.get(i), null));
             }
         }
         return watched;

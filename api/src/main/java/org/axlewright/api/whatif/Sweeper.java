@@ -42,7 +42,11 @@ final class Sweeper {
     private final Set<NotAnswered> leftOut = new LinkedHashSet<>();
 
     /** What makes two findings the same. */
-    private record Mark(String code, Level level, @Nullable String pointer, @Nullable String state) {}
+    private record Mark(
+            String code,
+            Level level,
+            @Nullable String pointer,
+            @Nullable String state) {}
 
     /** What makes two refusals the same: the calculation, the places and the kinds of fault. */
     private record Refusal(int calculation, List<String> places) {}
@@ -139,8 +143,9 @@ final class Sweeper {
     }
 
     private void refuse(int which, int point, List<Fault> faults) {
-        List<String> places =
-                faults.stream().map(fault -> fault.pointer() + " " + fault.code()).toList();
+        List<String> places = faults.stream()
+                .map(fault -> fault.pointer() + " " + fault.code())
+                .toList();
         Refusals known = refusals.computeIfAbsent(new Refusal(which, places), first -> new Refusals());
         if (known.add(point)) {
             known.faults.add(faults);
@@ -161,17 +166,14 @@ final class Sweeper {
             known.calculations.add(which);
         }
         for (NotAnswered one : found.notAnswered()) {
-            if (!leftOut.contains(named(which, one))
-                    && watched.stream().anyMatch(watch -> watch.touches(which, one))) {
+            if (!leftOut.contains(named(which, one)) && watched.stream().anyMatch(watch -> watch.touches(which, one))) {
                 leftOut.add(named(which, one));
             }
         }
     }
 
     private NotAnswered named(int which, NotAnswered one) {
-        return probe.question().assessment()
-                ? new NotAnswered("/" + name(which) + one.result(), one.missing())
-                : one;
+        return probe.question().assessment() ? new NotAnswered("/" + name(which) + one.result(), one.missing()) : one;
     }
 
     private String name(int which) {
@@ -183,7 +185,7 @@ final class Sweeper {
         Refusals only = refusals.values().iterator().next();
         int[] run = only.runs.get(0);
         if (!probe.question().assessment() && run[0] == 0 && run[1] == points - 1) {
-            throw probe.refused(only.faults.get(0));
+            throw Probe.inInput(only.faults.get(0));
         }
     }
 
@@ -198,8 +200,7 @@ final class Sweeper {
     private List<Series> series() {
         List<Series> series = new ArrayList<>();
         for (int i = 0; i < watched.size(); i++) {
-            series.add(new Series(
-                    watched.get(i).pointer(), columnUnits[i], java.util.Arrays.asList(columns[i])));
+            series.add(new Series(watched.get(i).pointer(), columnUnits[i], java.util.Arrays.asList(columns[i])));
         }
         return series;
     }

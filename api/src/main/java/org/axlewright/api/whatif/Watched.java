@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 record Watched(String pointer, int which, Place place) {
 
     /** The value at a point: a quantity, money, a number, a text, a truth or a name; null where there is none. */
-    @Nullable Object in(List<Heard> heard) {
+    @Nullable
+    Object in(List<Heard> heard) {
         Heard one = heard.get(which);
         return one.found() == null ? null : place.in(one.found().result());
     }
