@@ -50,6 +50,17 @@ class ContractIT extends Running {
     }
 
     @Test
+    void theElementsForOtherPagesKnowEveryField() throws IOException {
+        String generated = EmbeddedContract.of(get("/v3/generated").json());
+        if (Boolean.getBoolean("contract.write")) {
+            Files.writeString(EmbeddedContract.COMMITTED, generated);
+        }
+        assertThat(generated)
+                .as(EmbeddedContract.COMMITTED + " differs from the contract; write it anew with -Dcontract.write=true")
+                .isEqualTo(Files.readString(EmbeddedContract.COMMITTED));
+    }
+
+    @Test
     void theContractIsServedAsJsonAndAsYaml() {
         Reply yaml = get("/v3/api-docs.yaml");
         Reply json = get("/v3/api-docs");

@@ -1,19 +1,12 @@
 // @ts-check
-/**
- * Turns names, numbers and quantities of the contract into text for people. Rounding happens here and nowhere else: the service
- * sends full numbers.
- */
+/** Turns names, numbers and quantities of the contract into text for people. */
 
+import { spell, unitSign } from './figures.js';
 import { label, labelWithin, locale, t } from './words.js';
 
-/** @typedef {{value: number, unit: string}} Quantity */
+export { unitSign };
 
-/** Signs of units as printed (SI Brochure, NIST SP 811); a token that is not listed is its own sign. @type {Record<string, string>} */
-const SIGNS = {
-    degC: '°C', degF: '°F', deg: '°', mohm: 'mΩ', ohm: 'Ω', 'mohm/m': 'mΩ/m', 'ohm/km': 'Ω/km', 'ohm/kft': 'Ω/kft',
-    uF: 'µF', mm2: 'mm²', cm2: 'cm²', m2: 'm²', ft2: 'ft²', 'm/s2': 'm/s²', 'm3/h': 'm³/h', Nm: 'N·m', 'lbf.ft': 'lbf·ft',
-    'deg/g': '°/g',
-};
+/** @typedef {{value: number, unit: string}} Quantity */
 
 /** Significant digits that people get. */
 export const DIGITS = 4;
@@ -21,38 +14,13 @@ export const DIGITS = 4;
 /** Significant digits of the working, which somebody may want to follow by hand. */
 export const WORKING_DIGITS = 6;
 
-/** @type {Map<number, Intl.NumberFormat>} */
-const formats = new Map();
-
-/** @param {number} digits */
-function format(digits) {
-    const found = formats.get(digits) ?? new Intl.NumberFormat(locale, { maximumSignificantDigits: digits, useGrouping: false });
-    formats.set(digits, found);
-    return found;
-}
-
 /**
- * A number with so many significant digits in the reader's spelling, without an exponent where people can do without. No marks between
- * thousands: a comma there and a comma here have been taken for each other too often.
+ * A number in the reader's spelling.
  * @param {number} value
  * @param {number} [digits]
  */
 export function number(value, digits = DIGITS) {
-    const rounded = Number(value.toPrecision(digits));
-    if (rounded === 0) {
-        return '0';
-    }
-    const size = Math.abs(rounded);
-    if (size >= 1e9 || size < 1e-6) {
-        const [mantissa, exponent] = rounded.toExponential().split('e');
-        return (format(digits).format(Number(mantissa)) + 'e' + exponent).replace(/-/g, '−');
-    }
-    return format(digits).format(rounded).replace('-', '−');
-}
-
-/** @param {string} token */
-export function unitSign(token) {
-    return SIGNS[token] ?? token;
+    return spell(value, digits, locale);
 }
 
 /**

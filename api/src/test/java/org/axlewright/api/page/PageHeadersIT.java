@@ -51,6 +51,37 @@ class PageHeadersIT extends Running {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"/embed/", "/embed/index.html", "/embed/gallery.js", "/embed/gallery.css"})
+    void theGalleryMayLoadNothingFromElsewhere(String path) throws Exception {
+        HttpResponse<String> response = fetch(path);
+        assertThat(response.statusCode()).isEqualTo(200);
+        assertThat(response.headers().firstValue("Content-Security-Policy"))
+                .isEqualTo(fetch("/").headers().firstValue("Content-Security-Policy"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"/embed/v1/axlewright.js", "/embed/v1/element.js", "/embed/v1/contract.js", "/page/entry.js"})
+    void pagesOfAnyOriginMayLoadTheElements(String path) throws Exception {
+        HttpResponse<String> module = fetch(path, "Origin", "https://shop.example");
+        assertThat(module.statusCode()).isEqualTo(200);
+        assertThat(module.headers().firstValue("Access-Control-Allow-Origin")).hasValue("*");
+        assertThat(module.headers().firstValue("Cross-Origin-Resource-Policy")).hasValue("cross-origin");
+        assertThat(module.headers().firstValue("X-Content-Type-Options")).hasValue("nosniff");
+        assertThat(module.headers().firstValue("Content-Type").orElseThrow()).startsWith("text/javascript");
+        String tag = module.headers().firstValue("ETag").orElseThrow();
+        assertThat(fetch(path, "If-None-Match", tag).statusCode()).isEqualTo(304);
+    }
+
+    @Test
+    void aShopsVisitorsKeepTheElementsForAWhile() throws Exception {
+        assertThat(fetch("/embed/v1/axlewright.js").headers().firstValue("Cache-Control"))
+                .hasValue("public, max-age=600");
+        assertThat(fetch("/embed").headers().firstValue("Location").orElseThrow())
+                .endsWith("/embed/");
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"/v3/api-docs", "/v1/demo-setups", "/v1/nothing-of-that-name"})
     void answersOfTheContractAreLeftAlone(String path) throws Exception {
         assertThat(fetch(path).headers().firstValue("Content-Security-Policy")).isEmpty();

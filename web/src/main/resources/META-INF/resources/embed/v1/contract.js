@@ -1,0 +1,103 @@
+// @ts-check
+/** What the elements know of the contract: written from docs/openapi.yaml by ContractIT, never by hand. */
+
+/** Units of each dimension. @type {Record<string, string[]>} */
+export const UNITS = {
+    "Acceleration": ["m/s2","g"],
+    "Angle": ["deg","rad"],
+    "Area": ["mm2","cm2","m2","ft2"],
+    "Capacitance": ["uF","mF"],
+    "Charge": ["Ah"],
+    "Consumption": ["Wh/km","Wh/mi"],
+    "Current": ["A"],
+    "Distance": ["m","km","ft","mi"],
+    "Energy": ["J","Wh","kWh"],
+    "Force": ["N","lbf"],
+    "Grade": ["%","deg"],
+    "Inductance": ["mH","H"],
+    "Length": ["mm","cm","m","in","ft"],
+    "Load": ["kg","lb","N","lbf"],
+    "Mass": ["kg","lb"],
+    "Power": ["W","kW","hp"],
+    "Pressure": ["kPa","bar","psi"],
+    "Resistance": ["mohm","ohm"],
+    "RollGradient": ["deg/g"],
+    "Rotation": ["rpm","rad/s"],
+    "Speed": ["m/s","km/h","mph","ft/min"],
+    "SpringRate": ["N/mm","lbf/in"],
+    "Stress": ["MPa","psi"],
+    "Temperature": ["degC","degF"],
+    "Time": ["ms","s","min","h","d","week","month","a"],
+    "Torque": ["Nm","lbf.ft"],
+    "Voltage": ["mV","V"],
+};
+
+/**
+ * Every field of a setup: a dimension, `Money`, `number`, `flag`, `text`, choices between bars, a group, or a list with its one kind of entry.
+ * @typedef {string | Fields | Field[]} Field
+ * @typedef {{[name: string]: Field}} Fields
+ * @type {Fields}
+ */
+export const FIELDS = {
+    "name": "text",
+    "notes": "text",
+    "chassis": {"wheelbase":"Length","frontTrack":"Length","rearTrack":"Length","groundClearance":"Length","frontOverhang":{"reach":"Length","height":"Length"},"rearOverhang":{"reach":"Length","height":"Length"},"turningRadius":"Length","wheelPlan":"four-wheels|one-in-front|one-behind","wheelChanges":{"front":{"spacerPerWheel":"Length","spacerPerAxle":"Length","wheelOutward":"Length","axleToRight":"Length"},"rear":{"spacerPerWheel":"Length","spacerPerAxle":"Length","wheelOutward":"Length","axleToRight":"Length"}},"seats":"number","length":"Length","width":"Length","height":"Length","driven":"front|rear|all","braked":"front|rear|all","ratings":{"front":"Load","rear":"Load","total":"Load"}},
+    "bare": {"scales":{"frontLeft":"Load","frontRight":"Load","rearLeft":"Load","rearRight":"Load"},"axles":{"front":"Load","rear":"Load"},"mass":"Mass","frontShare":"number","position":{"x":"Length","y":"Length","z":"Length"},"height":"Length","raisedAxle":{"raised":"front|rear","rise":"Length","load":"Load","wheelRadius":{"front":"Length","rear":"Length"}}},
+    "items": [{"name":"text","mass":"Mass","position":{"x":"Length","y":"Length","z":"Length"},"removed":"flag","cargo":"flag","reference":"text"}],
+    "occupants": [{"name":"text","mass":"Mass","position":{"x":"Length","y":"Length","z":"Length"},"facing":"forward|rearward|sideways","belt":"flag","restraintHeight":"Length","driver":"flag","reference":"text"}],
+    "laden": {"mass":"Mass","position":{"x":"Length","y":"Length","z":"Length"}},
+    "tyres": {"front":{"size":"text","diameter":"Length","loadedRadius":"Length","rollout":"Length","pressure":"Pressure","maximumLoad":"Load"},"rear":{"size":"text","diameter":"Length","loadedRadius":"Length","rollout":"Length","pressure":"Pressure","maximumLoad":"Load"}},
+    "lift": {"front":{"kind":"block|shackle|spacer|spindle|arms|body","amount":"Length","measuredAt":"wheel|spring","motionRatio":"number","tyreBefore":{"size":"text","diameter":"Length","loadedRadius":"Length","rollout":"Length","pressure":"Pressure","maximumLoad":"Load"},"sprungShare":"number"},"rear":{"kind":"block|shackle|spacer|spindle|arms|body","amount":"Length","measuredAt":"wheel|spring","motionRatio":"number","tyreBefore":{"size":"text","diameter":"Length","loadedRadius":"Length","rollout":"Length","pressure":"Pressure","maximumLoad":"Load"},"sprungShare":"number"}},
+    "suspension": {"front":{"lowerInner":{"y":"Length","z":"Length"},"lowerOuter":{"y":"Length","z":"Length"},"upperInner":{"y":"Length","z":"Length"},"upperOuter":{"y":"Length","z":"Length"},"tieRod":{"inner":{"y":"Length","z":"Length"},"outer":{"y":"Length","z":"Length"},"armLength":"Length"},"springRate":"SpringRate","freeTravel":"Length","springs":"number","motionRatio":"number","measured":{"mass":"Mass","x":"Length","drop":"Length"},"tyreRate":"SpringRate","unsprungMass":"Mass","independent":"flag","springSpacing":"Length"},"rear":{"lowerInner":{"y":"Length","z":"Length"},"lowerOuter":{"y":"Length","z":"Length"},"upperInner":{"y":"Length","z":"Length"},"upperOuter":{"y":"Length","z":"Length"},"tieRod":{"inner":{"y":"Length","z":"Length"},"outer":{"y":"Length","z":"Length"},"armLength":"Length"},"springRate":"SpringRate","freeTravel":"Length","springs":"number","motionRatio":"number","measured":{"mass":"Mass","x":"Length","drop":"Length"},"tyreRate":"SpringRate","unsprungMass":"Mass","independent":"flag","springSpacing":"Length"},"roll":{"gradient":"RollGradient","axisHeight":"Length"}},
+    "drive": {"motor":{"speed":"Rotation","voltage":"Voltage","power":"Power","type":"series-dc|separately-excited-dc|permanent-magnet-dc|induction|permanent-magnet-ac","loaded":"flag","maximumTorque":"Torque","ratedTorque":"Torque","torqueCurrent":"Current","resistance":"Resistance","maximumSpeed":"Rotation","duty":"s1|s2|s3","dutyTime":"Time","ratedCurrent":"Current","curve":[{"speed":"Rotation","torque":"Torque","current":"Current"}]},"ratio":"number","gearEfficiency":"number","controller":{"motorCurrent":"Current","batteryCurrent":"Current","minimumVoltage":"Voltage","maximumVoltage":"Voltage","regenerationCurrent":"Current","regenerationTorque":"Torque","speedCap":"Rotation","capacitance":"Capacitance","capacitorVoltage":"Voltage"},"efficiency":"number","regenerationShare":"number","speedLimit":"Speed","brakingResistor":{"resistance":"Resistance","continuousPower":"Power","heatSinkMass":"Mass"},"measured":{"speed":"Speed","motorSpeed":"Rotation","voltage":"Voltage"},"before":{"ratio":"number","voltage":"Voltage","mass":"Mass"},"speedSensor":{"pulsesExpected":"number","pulsesGiven":"number","shown":"Speed","trueSpeed":"Speed"}},
+    "pack": {"chemistry":"lfp|nmc|flooded|agm|gel","cellsInSeries":"number","blocks":{"count":"number","voltage":"Voltage","cellsInSeries":"number"},"strings":"number","capacity":"Charge","ratedHours":"Time","capacityRows":[{"current":"Current","time":"Time"}],"peukertExponent":"number","usableShare":"number","reserveShare":"number","resistance":{"value":"Resistance","of":"cell|block|pack","method":"dc-10s|ac-1khz"},"temperature":"Temperature","stateOfCharge":"number","health":"number","limits":{"continuousDischarge":"Current","peakDischarge":{"current":"Current","duration":"Time"},"charge":"Current","minimumChargeTemperature":"Temperature","maximumChargeTemperature":"Temperature","byTemperature":[{"temperature":"Temperature","charge":"Current","discharge":"Current"}],"seriesLimit":"number","overVoltage":"Voltage","underVoltage":"Voltage"},"mass":"Mass","position":{"x":"Length","y":"Length","z":"Length"},"mixed":{"ages":"flag","types":"flag"}},
+    "charger": {"type":"switch-mode|line-frequency","current":"Current","power":"Power","efficiency":"number","powerFactor":"number","maximumInput":"Current","endVoltage":"Voltage","profile":"lfp|nmc|flooded|agm|gel","startVoltage":"Voltage","standbyPower":"Power"},
+    "supply": {"outlet":"nema-5-15|nema-5-20|nema-6-20|nema-14-30|nema-14-50|nema-tt-30|bs-1363|cee-7|iec-60309-16|as-3112|jis-c-8303|sn-441011-t13","voltage":"Voltage","rating":"Current","continuousShare":"number","cord":{"size":"text","length":"Length","temperature":"Temperature","wound":"flag"},"sharedCurrent":"Current"},
+    "charge": {"from":"number","to":"number","factor":"number","constantVoltageTime":"Time","equalising":{"time":"Time","current":"Current"}},
+    "energyPrice": "Money",
+    "circuits": [{"name":"text","voltage":"Voltage","length":"Length","profile":[{"current":"Current","duration":"Time"}],"continuousCurrent":"Current","allowedDropShare":"number","location":"open|engine-space","ambient":"Temperature","insulationRating":"Temperature","terminationRating":"Temperature","bundled":"number","sizes":"awg|sae|mm2","table":"33-cfr-183-425|nec-310-16","side":"battery|motor","reference":"text"}],
+    "ground": {"friction":"number","grade":"Grade","sideSlope":"Grade","surface":"asphalt|worn-asphalt|packed-gravel|loose-gravel|cobbles|grass|soil|sand"},
+    "manoeuvre": {"speed":"Speed","radius":"Length","acceleration":"Acceleration"},
+    "roadLoad": {"rollingResistance":"number","dragArea":"Area","rotatingMassShare":"number"},
+    "accessories": {"power":"Power","converter":{"minimumVoltage":"Voltage","maximumVoltage":"Voltage","outputVoltage":"Voltage","outputCurrent":"Current","efficiency":"number","load":"Power","loadCurrent":"Current"},"contactor":{"coilVoltage":"Voltage","minimumCoilVoltage":"Voltage","maximumCoilVoltage":"Voltage","coilSupply":"pack|converter","ratedVoltage":"Voltage","ratedCurrent":"Current"},"tap":{"blocks":"number","current":"Current","timePerDay":"Time"}},
+    "route": [{"distance":"Distance","grade":"Grade","speed":"Speed","surface":"asphalt|worn-asphalt|packed-gravel|loose-gravel|cobbles|grass|soil|sand","stops":"number","wait":"Time","reference":"text"}],
+    "load": {"current":"Current","power":"Power"},
+    "precharge": {"capacitance":"Capacitance","resistor":{"part":"resistor|incandescent-lamp|led-or-fluorescent-lamp","resistance":"Resistance","powerRating":"Power","pulseEnergy":"Energy"},"closingShare":"number","timeout":"Time","currentLimit":"Current","attempts":{"count":"number","period":"Time"},"heldLoad":{"power":"Power","resistance":"Resistance"},"measured":{"resistance":"Resistance","time":"Time","share":"number"},"closedBy":["after-precharge|manual|protection"],"coil":{"inductance":"Inductance","resistance":"Resistance","current":"Current","supplyVoltage":"Voltage","openingTime":"Time","suppression":"none|diode|diode-zener|bidirectional","clampVoltage":"Voltage"}},
+    "use": {"topSpeed":"Speed","formerTopSpeed":"Speed","heldBy":"design|controller|pedal-stop","place":"public-road|private-ground|off-road|industrial","carries":"people|goods|both|trailers","kerbMass":"Mass","cargo":"Mass","drawbarPull":"Force","seatHeight":"Length","enclosed":"flag","changedBy":"maker|shop|owner"},
+    "frame": {"rails":[{"name":"text","section":{"shape":"rectangular|square|round","width":"Length","height":"Length","wall":"Length","cornerRadius":"Length","wallUnderShare":"number"},"grade":"a500-a|a500-b|a500-c|a500-d|a513-1010|a513-1020|s235|s275|s355","yieldStrength":"Stress","tensileStrength":"Stress","y":"Length","reference":"text"}],"box":{"mass":"Mass","arm":"Length","y":"Length","backSpan":"Length","ties":[{"name":"text","x":"Length","weld":{"throat":"Length","length":"Length"}}],"prop":{"x":"Length","footX":"Length","drop":"Length","section":{"shape":"rectangular|square|round","width":"Length","height":"Length","wall":"Length","cornerRadius":"Length","wallUnderShare":"number"},"grade":"a500-a|a500-b|a500-c|a500-d|a513-1010|a513-1020|s235|s275|s355","yieldStrength":"Stress"}},"stretch":{"lengthAdded":"Length","wheelbaseBefore":"Length","cutX":"Length","distributedMass":"Mass","distributedY":"Length","pointMasses":[{"name":"text","mass":"Mass","x":"Length","y":"Length"}],"steeringAngle":"Angle"},"loadCase":"static|smooth|rough","dynamicFactor":"number","torsionFactor":"number","safetyFactor":"number","elasticModulus":"Stress"},
+    "seat": {"hipPoint":{"x":"Length","z":"Length"},"lowered":"Length","movedRearward":"Length","sliderTravel":"Length","pedalsMovedForward":"Length"},
+    "storage": {"duration":"Time","from":"text","until":"text","temperature":"Temperature","lowestTemperature":"Temperature","quiescentCurrent":"Current","quiescentPower":"Power","selfDischarge":"number","rechargeAt":"number","specificGravity":"number"},
+    "ownership": {"horizon":"Time","discountRate":"number","cyclesPerYear":"number","distancePerYear":"Distance","consumption":"Consumption","labourRate":"Money","options":[{"name":"text","reference":"text","chemistry":"lfp|nmc|flooded|agm|gel","price":"Money","extras":"Money","replacementPrice":"Money","disposal":"Money","resale":"Money","upkeepPerYear":"Money","labourPerYear":"Time","calendarLife":"Time","cycleLife":"number","energyPerCycle":"Energy","batteryEfficiency":"number","chargerEfficiency":"number"}]},
+    "readings": {"restTime":"Time","temperature":"Temperature","loadCurrent":"Current","blocks":[{"reference":"text","restVoltage":"Voltage","loadVoltage":"Voltage","specificGravity":"number"}],"packRestVoltage":"Voltage","packLoadVoltage":"Voltage","dischargeCurrent":"Current","timeToCutOff":"Time","cutOffVoltage":"Voltage","clampCurrent":"Current","clampSpeed":"Speed","cycles":"number"},
+    "brakes": {"front":{"torque":"Torque","force":"Force","kind":"drum|disc","mass":"Mass"},"rear":{"torque":"Torque","force":"Force","kind":"drum|disc","mass":"Mass"},"parking":{"holds":"front|rear|all","torque":"Torque","force":"Force"},"motorBrake":{"torque":"Torque"},"measuredStop":{"speed":"Speed","distance":"Distance","grade":"Grade","mass":"Mass","onTyreBefore":"flag"},"reactionTime":"Time"},
+    "hill": {"length":"Distance","drop":"Length","grade":"Grade","speed":"Speed","surface":"asphalt|worn-asphalt|packed-gravel|loose-gravel|cobbles|grass|soil|sand"},
+    "joints": [{"name":"text","voltageDrop":"Voltage","current":"Current","resistance":"Resistance","circuit":"text","profile":[{"current":"Current","duration":"Time"}],"continuousCurrent":"Current","temperature":"Temperature","ambient":"Temperature","terminationRating":"Temperature","size":"text","length":"Length","cableLength":"Length","reference":"text"}],
+    "formerPack": {"chemistry":"lfp|nmc|flooded|agm|gel","cellsInSeries":"number","blocks":{"count":"number","voltage":"Voltage","cellsInSeries":"number"},"strings":"number","capacity":"Charge","ratedHours":"Time","capacityRows":[{"current":"Current","time":"Time"}],"peukertExponent":"number","usableShare":"number","reserveShare":"number","resistance":{"value":"Resistance","of":"cell|block|pack","method":"dc-10s|ac-1khz"},"temperature":"Temperature","stateOfCharge":"number","health":"number","limits":{"continuousDischarge":"Current","peakDischarge":{"current":"Current","duration":"Time"},"charge":"Current","minimumChargeTemperature":"Temperature","maximumChargeTemperature":"Temperature","byTemperature":[{"temperature":"Temperature","charge":"Current","discharge":"Current"}],"seriesLimit":"number","overVoltage":"Voltage","underVoltage":"Voltage"},"mass":"Mass","position":{"x":"Length","y":"Length","z":"Length"},"mixed":{"ages":"flag","types":"flag"}},
+    "trailer": {"mass":"Mass","count":"number","braked":"flag","brakeForce":"Force","hitchLoad":"Load","hitchHeight":"Length","hitchOverhang":"Length","rollingResistance":"number","startingFactor":"number","hitchAngle":"Angle"},
+};
+
+/** Every calculation with its leading results, pointers into the result. @type {Record<string, string[]>} */
+export const CALCULATIONS = {
+    "braking": ["/level/totalDistance","/onGrade/totalDistance","/level/deceleration","/parking/noseUp/grade","/parking/noseDown/grade","/level/firstToLock"],
+    "centre-of-gravity": ["/frontAxle/share","/frontAxle/load","/rearAxle/load","/mass","/position/x","/position/z"],
+    "charge-time": ["/time","/limitedBy","/mainsCurrent","/supplyLimit","/packCurrent","/cost"],
+    "conductor-size": ["/circuits/0/size","/circuits/0/limitedBy","/circuits/0/fuse/rating","/circuits/0/dropShare","/circuits/0/ampacity","/circuits/0/peakTemperature"],
+    "descent": ["/holdingPower","/energy","/pack/stateOfChargeAtTop","/pack/chargingCurrent","/brakesAlone/rearTemperatureRise","/adhesion/byMotor"],
+    "drive-performance": ["/topSpeed/speed","/topSpeed/limitedBy","/startGrade/grade","/sustainedGrade","/launch/acceleration","/toSpeed/time","/greatestPackCurrent"],
+    "frame-overhang": ["/worstRail/name","/worstRail/utilisation","/worstRail/safetyFactor","/overhang/moment","/holdDown"],
+    "gearing": ["/idealSpeed","/limiter/motorSpeedCap","/limiter/shareOfFull","/speedPer1000Rpm","/towSpeed","/display/correction","/change/speedFactor"],
+    "joint": ["/joints/0/resistance","/joints/0/peakHeat","/joints/0/meanHeat","/joints/0/settledTemperature","/joints/0/peakDrop"],
+    "lift-geometry": ["/frontRise","/rearRise","/centreOfGravityRise","/groundClearance/after","/breakoverAngle/after","/speedFactor","/camberChange"],
+    "ownership-cost": ["/cheapest","/lead","/options/0/perYear","/options/0/presentValue","/breakEven/0/option"],
+    "pack-check": ["/capacity/share","/stateOfCharge","/blocks","/resistance/pack","/spread","/next"],
+    "pack-fit": ["/verdict","/pairs","/voltages/full","/voltages/loaded","/currents/battery","/voltageClasses"],
+    "pack-range": ["/range","/runtime","/usableEnergy","/consumption","/averageCurrent","/peakCurrent"],
+    "pack-weight-change": ["/massChange","/after/frontShare","/accelerationFactor","/stoppingDistanceFactor","/after/range"],
+    "precharge": ["/suggestedResistance","/suggestedPowerRating","/timeToClosing","/peakCurrent","/pulseEnergy","/holdPower","/voltageLeft"],
+    "ride-height": ["/rear/squat","/front/squat","/rear/travelLeft","/front/travelLeft","/rear/restoringRate","/rear/rideFrequency","/front/rideFrequency","/pitchChange"],
+    "seat-reach": ["/frameStretch","/sliderTravel","/drivers","/asFoundRoom","/pedalDistance/after"],
+    "stability": ["/worstFilling/staticStabilityFactor","/worstFilling/side","/worstFilling/fullLock/speed","/worstFilling/fullLock/first","/worstFilling/band/low","/worstFilling/tiltAngle","/frontLift/grade"],
+    "storage": ["/rechargeBy","/rechargeWithin","/stateOfCharge","/flatAfter"],
+    "towing": ["/towedMassLimit","/limitedBy","/level/pull","/grade/pull","/start/pull","/startOnGrade/axles/frontShare","/braking/jackKnifeGrade","/braking/grade/stoppingDistance","/grade/motor/heatRatio"],
+    "vehicle-class": ["/unitedStates/name","/speed/above/distance","/speed/above/printed","/speed/below/distance"],
+};
