@@ -1,10 +1,11 @@
 // @ts-check
-/** What the service says to the whole vehicle: findings first, then each question, and the comparison. */
+/** What the service says to the whole vehicle: findings first, then each question, then plots and the comparison. */
 
 import { Answer } from './answer-element.js';
 import { Comparison } from './comparison-element.js';
 import { el, scroller } from './dom.js';
 import { Findings, tally } from './findings-element.js';
+import { Plots } from './plots-element.js';
 import { service } from './service.js';
 import { leaf, segments } from './text.js';
 import { label, t } from './words.js';
@@ -26,6 +27,7 @@ import { label, t } from './words.js';
 
 customElements.define('axlewright-findings', Findings);
 customElements.define('axlewright-answer', Answer);
+customElements.define('axlewright-plots', Plots);
 customElements.define('axlewright-comparison', Comparison);
 
 /** @param {Surroundings} surroundings */
@@ -38,7 +40,9 @@ export function begin(surroundings) {
 /** @param {Shown | null} shown null clears everything */
 export function show(shown) {
     /** @type {Findings} */ (document.querySelector('axlewright-findings')).assessed = shown === null ? null : shown.assessed;
-    /** @type {HTMLElement} */ (document.getElementById('overview')).hidden = shown === null;
+    for (const id of ['overview', 'plots']) {
+        /** @type {HTMLElement} */ (document.getElementById(id)).hidden = shown === null;
+    }
     const place = /** @type {HTMLElement} */ (document.getElementById('answers'));
     if (shown === null) {
         place.replaceChildren();
@@ -59,6 +63,12 @@ export function show(shown) {
         answer.querySelectorAll('details').forEach((one) => (one.open = opened.has(key(one))));
         return answer;
     }));
+    const plots = /** @type {HTMLElement} */ (document.getElementById('plot-list'));
+    const element = plots.querySelector('axlewright-plots') instanceof Plots ? /** @type {Plots} */ (plots.querySelector('axlewright-plots')) : new Plots();
+    element.shown = { results: shown.assessed.results, setup: shown.setup, units: shown.units };
+    if (!element.isConnected) {
+        plots.replaceChildren(element);
+    }
 }
 
 /** What somebody has opened stays open when the answers are renewed. @param {Element} details */

@@ -29,6 +29,42 @@ function json(method, body, headers = {}) {
     return { method, body: JSON.stringify(body), headers: { 'Content-Type': 'application/json', ...headers } };
 }
 
+/**
+ * One question over a range of one value: lines of progress, then the answer.
+ * @param {unknown} request
+ * @param {Units} units
+ * @param {(share: number) => void} progress 0 to 1
+ * @param {AbortSignal} signal
+ * @returns {Promise<Reply>}
+ */
+async function sweep(request, units, progress, signal) {
+    const nothing = { etag: null, location: null };
+    try {
+        const response = await fetch('/v1/sweeps?units=' + units, { ...json('POST', request, { Accept: 'application/x-ndjson, application/problem+json' }), signal });
+        if (response.body === null || !response.headers.get('Content-Type')?.startsWith('application/x-ndjson')) {
+            return { status: response.status, body: await response.json(), ...nothing };
+        }
+        const reader = response.body.pipeThrough(new TextDecoderStream()).getReader();
+        let rest = '';
+        for (let part = await reader.read(); !part.done; part = await reader.read()) {
+            const lines = (rest + part.value).split('\n');
+            rest = lines.pop() ?? '';
+            for (const line of lines.filter((one) => one !== '').map((one) => JSON.parse(one))) {
+                if (line.answer) {
+                    return { status: 200, body: line.answer, ...nothing };
+                }
+                if (line.problem) {
+                    return { status: 422, body: line.problem, ...nothing };
+                }
+                progress(line.progress.done / line.progress.of);
+            }
+        }
+    } catch {
+        // told below: the service was not reached, or left in the middle
+    }
+    return { status: 0, body: null, ...nothing };
+}
+
 /** @param {string} id */
 const setupPath = (id) => '/v1/setups/' + encodeURIComponent(id);
 
@@ -44,6 +80,8 @@ export const service = {
 
     /** Every question at once. @param {unknown} setup @param {Units} units */
     assess: (setup, units) => call('/v1/assessments?working=false&units=' + units, json('POST', setup)),
+
+    sweep,
 
     /** @param {unknown} before a setup or the id of a saved one @param {unknown} after @param {Units} units */
     compare: (before, after, units) => call('/v1/comparisons?units=' + units, json('POST', { before, after })),
