@@ -7,7 +7,7 @@ import { el, scroller } from './dom.js';
 import { Findings, tally } from './findings-element.js';
 import { Plots } from './plots-element.js';
 import { service } from './service.js';
-import { leaf, segments } from './text.js';
+import { leaf, place, segments } from './text.js';
 import { label, t } from './words.js';
 
 /**
@@ -43,15 +43,15 @@ export function show(shown) {
     for (const id of ['overview', 'plots']) {
         /** @type {HTMLElement} */ (document.getElementById(id)).hidden = shown === null;
     }
-    const place = /** @type {HTMLElement} */ (document.getElementById('answers'));
+    const list = /** @type {HTMLElement} */ (document.getElementById('answers'));
     if (shown === null) {
-        place.replaceChildren();
+        list.replaceChildren();
         return;
     }
     const told = byQuestion(shown);
-    const opened = new Set([...place.querySelectorAll('details[open]')].map(key));
+    const opened = new Set([...list.querySelectorAll('details[open]')].map(key));
     /** @type {HTMLElement} */ (document.getElementById('overview-table')).replaceChildren(overview(told));
-    place.replaceChildren(...told.map(({ question, says }) => {
+    list.replaceChildren(...told.map(({ question, says }) => {
         const answer = new Answer();
         answer.asked = {
             question, resolve: shown.contract.resolve, told: says,
@@ -105,7 +105,7 @@ function overview(told) {
             const lead = question.leads.map((pointer) => ({ pointer, value: at(says.result, pointer) })).find(({ value }) => value !== undefined && typeof value !== 'object' || value?.unit || value?.amount);
             return el('tr', {},
                 el('th', { scope: 'row' }, el('a', { href: '#' + question.name }, label(question.name))),
-                el('td', {}, says.result === undefined ? t('open') : lead === undefined ? '' : label(segments(lead.pointer).at(-1) ?? '') + ': ' + leaf(lead.value, segments(lead.pointer).at(-1))),
+                el('td', {}, says.result === undefined ? t('open') : lead === undefined ? '' : place(lead.pointer.replace(/\/\d+(?=\/)/g, '')) + ': ' + leaf(lead.value, segments(lead.pointer).at(-1))),
                 el('td', {}, says.result === undefined ? '' : tally(says.findings)));
         }))));
 }

@@ -463,7 +463,8 @@ export function plan(vehicle, shown, width, units) {
         pen.upright(py(track.rear / 2), py(-track.rear / 2), x, dimension(track.rear, units), 'of-rear-track');
     }
     if (centre !== null && centre.y !== null && Math.abs(centre.y) >= 0.0005) {
-        pen.write('note', px(centre.x) + 14, py(centre.y) + 22, dimension(Math.abs(centre.y), units) + ' ' + t(centre.y > 0 ? 'toRight' : 'toLeft'), 'start');
+        const right = px(centre.x) < width / 2;
+        pen.write('note', px(centre.x) + (right ? 14 : -14), py(centre.y) + 22, dimension(Math.abs(centre.y), units) + ' ' + t(centre.y > 0 ? 'toRight' : 'toLeft'), right ? 'start' : 'end');
     }
     pen.write('note', px(shown.left), 16, t('rightSide'), 'start');
     return { width, height: base + 16, perMetre, shapes: pen.shapes };

@@ -16,15 +16,20 @@ export class Findings extends HTMLElement {
             return;
         }
         const { findings, cautions } = assessed;
-        const serious = findings.filter((one) => one.level !== 'notice');
-        const notices = findings.filter((one) => one.level === 'notice');
+        const serious = findings.filter((one) => one.level === 'danger' || one.level === 'warning');
+        /** @param {string} level @param {string} title */
+        const folded = (level, title) => {
+            const some = findings.filter((one) => one.level === level);
+            return some.length === 0 ? undefined : el('details', { class: level }, el('summary', {}, t(title, { count: some.length })),
+                el('ol', { class: 'findings' }, ...some.map((one) => finding(one, true))));
+        };
         this.replaceChildren(el('section', { 'aria-labelledby': 'findings-title' },
             el('h2', { id: 'findings-title' }, t('findings')),
             el('p', { class: 'tallies' }, tally(findings)),
             serious.length === 0 ? undefined : el('ol', { class: 'findings' }, ...serious.map((one) => finding(one, true))),
-            notices.length === 0 ? undefined : el('details', { class: 'notices' }, el('summary', {}, t('notices', { count: notices.length })),
-                el('ol', { class: 'findings' }, ...notices.map((one) => finding(one, true)))),
-            cautions.length === 0 ? undefined : el('details', { class: 'cautions' }, el('summary', {}, t('cautions', { count: cautions.length })),
+            folded('caution', 'level.caution'),
+            folded('notice', 'level.notice'),
+            cautions.length === 0 ? undefined : el('details', { class: 'usual' }, el('summary', {}, t('usualCautions')),
                 el('ul', {}, ...cautions.map((one) => el('li', { 'data-code': one.code }, foreign(one.message)))))));
     }
 }

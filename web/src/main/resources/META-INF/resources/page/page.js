@@ -7,7 +7,7 @@ import { count, toDraft, toSetup } from './draft.js';
 import { Entries } from './entries-element.js';
 import { service } from './service.js';
 import { Setups } from './setups-element.js';
-import { place, segments } from './text.js';
+import { leaf, place, segments } from './text.js';
 import { choose, label, labelWithin, language, LANGUAGES, locale, t } from './words.js';
 
 /** What answers need is fetched while the first view is read. */
@@ -201,9 +201,12 @@ function unanswered(reply, unread, moveFocus) {
     }
 }
 
-/** What the service refuses, in the reader's words where its code is known. @param {{pointer: string, code: string, message: string}} error */
+/** What the service refuses, in the reader's words where the catalogue knows its code. @param {{pointer: string, code: string, message: string, actual?: any, limit?: any}} error */
 function refusal(error) {
-    return { ...error, lang: language === 'en' ? undefined : 'en' };
+    const key = 'refusal.' + error.code;
+    const own = language === 'en' ? key : t(key, { actual: leaf(error.actual ?? ''), limit: leaf(error.limit ?? '') });
+    return own === key || (error.limit === undefined && error.code === 'out-of-range')
+        ? { ...error, lang: language === 'en' ? undefined : 'en' } : { ...error, message: own };
 }
 
 /**
@@ -425,7 +428,10 @@ async function begin() {
     }
     setups.opened = found?.opened ?? null;
     listen();
-    const demos = showDemos();
+    const demos = showDemos().then((items) => {
+        performance.mark('usable'); // every control answers from here on; what needs the contract waits for it
+        return items;
+    });
     await known;
     entries.units = units();
     entries.fields = contract.fields;

@@ -71,13 +71,14 @@ function drawn(name, title, table) {
         } else if (paper.clientWidth > 0) {
             if (chart.drawn === null) {
                 chart.drawn = echarts.init(paper, null, { renderer: 'svg' });
-                chart.drawn.setOption(option(table, getComputedStyle(paper)));
+                chart.drawn.setOption(option(table, getComputedStyle(paper), paper.clientWidth));
             } else {
                 chart.drawn.resize();
+                chart.drawn.setOption(option(table, getComputedStyle(paper), paper.clientWidth));
             }
         }
     }).observe(paper);
-    matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => chart.drawn?.setOption(option(table, getComputedStyle(paper))));
+    matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => chart.drawn?.setOption(option(table, getComputedStyle(paper), paper.clientWidth)));
     const buttons = el('p', { class: 'choices' },
         saver('SVG', () => save(name + '.svg', new Blob([forPaper(table, paper)], { type: 'image/svg+xml' }))),
         saver('PNG', async () => save(name + '.png', await asPng(forPaper(table, paper), paper.clientWidth, paper.clientHeight))),
@@ -96,8 +97,8 @@ function saver(kind, action) {
 /** @param {Column} column */
 const titled = ({ label, unit }) => (unit === '' ? label : label + ' / ' + unitSign(unit));
 
-/** Black lines of two widths on paper; only the first series has the accent. @param {Table} table @param {{getPropertyValue: (name: string) => string}} style */
-function option(table, style) {
+/** Black lines of two widths on paper; only the first series has the accent. @param {Table} table @param {{getPropertyValue: (name: string) => string}} style @param {number} width */
+function option(table, style, width) {
     const [ink, accent, paper] = ['--ink', '--accent', '--paper'].map((name) => style.getPropertyValue(name).trim());
     const text = { color: ink, fontFamily: 'DejaVu Sans Condensed, Arial Narrow, Roboto Condensed, sans-serif', fontSize: 13 };
     const line = { lineStyle: { color: ink, width: 1 } };
@@ -109,7 +110,7 @@ function option(table, style) {
     return {
         animation: false,
         textStyle: text,
-        grid: { left: 64, right: 18, top: table.series.length > 1 ? 34 + 22 * Math.ceil(table.series.length / 3) : 24, bottom: bars ? 92 : 56 },
+        grid: { left: 64, right: 18, top: table.series.length > 1 ? 22 + 24 * Math.ceil(table.series.reduce((wide, one) => wide + 60 + 7 * one.label.length, 0) / Math.max(260, width)) : 24, bottom: bars ? 92 : 56 },
         legend: table.series.length > 1 ? { top: 0, left: 0, textStyle: text, itemWidth: 36, inactiveColor: ink, selectedMode: false } : undefined,
         tooltip: { trigger: 'axis', renderMode: 'richText', confine: true, transitionDuration: 0, backgroundColor: paper, borderColor: ink, textStyle: text, valueFormatter: (/** @type {any} */ value) => (value === null || value === undefined ? '–' : number(Array.isArray(value) ? value[1] : value)) },
         xAxis: bars
@@ -117,7 +118,7 @@ function option(table, style) {
             : { ...axis, type: 'value', name: titled(table.x), nameGap: 30, min: 'dataMin', max: 'dataMax' },
         yAxis: { ...axis, type: 'value', name: titled(table.series[0]), nameGap: 46, scale: !bars },
         series: table.series.map((series, at) => ({
-            name: series.label, type: bars ? 'bar' : 'line', symbol: MARKS[at % MARKS.length], symbolSize: 7, showAllSymbol: false, connectNulls: false,
+            name: series.label, type: bars ? 'bar' : 'line', symbol: MARKS[at % MARKS.length], symbolSize: 7, showSymbol: at > 0, connectNulls: false,
             data: bars ? series.values : series.values.map((value, point) => [table.x.values[point], value]),
             lineStyle: { color: at === 0 ? accent : ink, width: at === 0 ? 2.5 : 1.5, type: LINES[at % LINES.length] },
             itemStyle: bars ? { color: paper, borderColor: ink, borderWidth: 1.5 } : { color: at === 0 ? accent : ink },
@@ -134,7 +135,7 @@ function forPaper(table, shown) {
     const place = el('div', {});
     const chart = echarts.init(place, null, { renderer: 'svg', width: shown.clientWidth, height: shown.clientHeight });
     const black = /** @type {Record<string, string>} */ ({ '--ink': '#000', '--accent': '#000', '--paper': '#fff' });
-    chart.setOption({ ...option(table, { getPropertyValue: (name) => black[name] }), backgroundColor: '#fff' });
+    chart.setOption({ ...option(table, { getPropertyValue: (name) => black[name] }, shown.clientWidth), backgroundColor: '#fff' });
     const drawing = chart.renderToSVGString();
     chart.dispose();
     return drawing;

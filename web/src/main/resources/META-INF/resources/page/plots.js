@@ -79,23 +79,28 @@ export const PLOTS = [
         possible: ({ results }) => (results['drive-performance']?.thrust ?? []).length > 1,
         async load({ results, setup, units }, _, progress, signal) {
             const thrust = results['drive-performance'].thrust;
-            const grades = [0, 10, 20, 30];
-            const replies = await Promise.all(grades.map(async (grade) => {
-                const reply = await service.askAgain('/v1/drive-performance', { ...setup, ground: { ...setup.ground, grade: { value: grade, unit: '%' } } }, units, signal);
-                progress(1 / grades.length);
+            // the question answers a force for every leg of a route: one leg for each grade and speed
+            const grades = [10, 20, 30];
+            const moving = thrust.filter((/** @type {any} */ one) => one.speed.value > 0);
+            const route = grades.flatMap((grade) => moving.map((/** @type {any} */ one) => ({
+                distance: { value: 1, unit: 'km' }, grade: { value: grade, unit: '%' }, speed: one.speed, surface: setup.ground?.surface,
+            })));
+            const reply = await service.askAgain('/v1/drive-performance', { ...setup, route }, units, signal);
+            progress(1);
+            if (reply.status !== 200) {
                 return reply;
-            }));
-            const refused = replies.find((reply) => reply.status !== 200);
-            if (refused) {
-                return refused;
             }
+            const unit = thrust[0].thrust.unit;
+            const legs = new Map(reply.body.result.climbs.map((/** @type {any} */ one) => [one.pointer, bare(one.force)]));
             return {
                 x: { label: label('speed'), unit: thrust[0].speed.unit, values: thrust.map((/** @type {any} */ one) => bare(one.speed)) },
                 series: [
-                    { label: label('thrust'), unit: thrust[0].thrust.unit, values: thrust.map((/** @type {any} */ one) => bare(one.thrust)) },
+                    { label: label('thrust'), unit, values: thrust.map((/** @type {any} */ one) => bare(one.thrust)) },
+                    { label: t('roadLoadAt', { grade: 0 }), unit, values: thrust.map((/** @type {any} */ one) => bare(one.resistance)) },
                     ...grades.map((grade, at) => ({
-                        label: t('roadLoadAt', { grade }), unit: thrust[0].thrust.unit,
-                        values: thrust.map((/** @type {any} */ one, /** @type {number} */ point) => bare(replies[at].body.result.thrust?.[point]?.resistance)),
+                        label: t('roadLoadAt', { grade }), unit,
+                        values: [...Array(thrust.length - moving.length).fill(null), ...moving.map((/** @type {any} */ _one, /** @type {number} */ point) =>
+                            legs.get('/route/' + (at * moving.length + point)) ?? null)],
                     })),
                 ],
                 notes: [],

@@ -11,7 +11,7 @@
  */
 async function call(path, request = {}) {
     try {
-        const response = await fetch(path, { ...request, headers: { Accept: 'application/json', ...request.headers } });
+        const response = await fetch(path, request);
         const text = await response.text();
         return {
             status: response.status,
