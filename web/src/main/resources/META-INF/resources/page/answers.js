@@ -65,7 +65,7 @@ export function show(shown) {
     }));
     const plots = /** @type {HTMLElement} */ (document.getElementById('plot-list'));
     const element = plots.querySelector('axlewright-plots') instanceof Plots ? /** @type {Plots} */ (plots.querySelector('axlewright-plots')) : new Plots();
-    element.shown = { results: shown.assessed.results, setup: shown.setup, units: shown.units };
+    element.shown = { results: shown.assessed.results, setup: shown.setup, units: shown.units, sweeps: shown.contract.sweeps };
     if (!element.isConnected) {
         plots.replaceChildren(element);
     }

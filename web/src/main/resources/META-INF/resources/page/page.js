@@ -47,7 +47,7 @@ const undo = part('#undo', HTMLButtonElement);
 const redo = part('#redo', HTMLButtonElement);
 
 /** @type {import('./contract.js').Contract} */
-let contract = { fields: [], questions: [], resolve: (schema) => schema };
+let contract = { fields: [], questions: [], sweeps: false, resolve: (schema) => schema };
 /** The contract, once it is here; everything that needs the fields waits for it. */
 const known = learn();
 /** Counts askings, so that a late answer to an old one is dropped. */

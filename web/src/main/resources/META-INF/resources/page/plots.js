@@ -9,7 +9,7 @@ import { service } from './service.js';
 import { label, t } from './words.js';
 
 /**
- * @typedef {{results: Record<string, any>, setup: Record<string, any>, units: import('./service.js').Units}} Basis
+ * @typedef {{results: Record<string, any>, setup: Record<string, any>, units: import('./service.js').Units, sweeps: boolean}} Basis
  *
  * @typedef {object} Column
  * @property {string} label
@@ -27,6 +27,7 @@ import { label, t } from './words.js';
  *
  * @typedef {object} Plot
  * @property {string} name
+ * @property {boolean} [held] the answers hold its series: no sweep is needed
  * @property {(basis: Basis) => boolean} possible
  * @property {(basis: Basis) => Choice[]} [choices]
  * @property {(basis: Basis, choice: string, progress: (share: number) => void, signal: AbortSignal) => Promise<Table | import('./service.js').Reply>} load
@@ -76,6 +77,7 @@ const circuits = ({ results }) => results['conductor-size'].circuits.map((/** @t
 export const PLOTS = [
     {
         name: 'thrust',
+        held: true,
         possible: ({ results }) => (results['drive-performance']?.thrust ?? []).length > 1,
         async load({ results, setup, units }, _, progress, signal) {
             const thrust = results['drive-performance'].thrust;
@@ -201,6 +203,7 @@ export const PLOTS = [
     },
     {
         name: 'drop',
+        held: true,
         possible: ({ results }) => (results['conductor-size']?.circuits ?? []).some((/** @type {any} */ one) => one.candidates?.length > 0),
         choices: circuits,
         async load({ results, setup }, choice) {

@@ -11,12 +11,15 @@ import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -24,7 +27,7 @@ import tools.jackson.databind.JsonNode;
 
 /**
  * One browser and one service for all tests, a fresh profile for each. A test fails when the page complains on the console, when a
- * request fails, or when it asks anybody but the service.
+ * request fails, when it asks anybody but the service, or asks the service what {@code docs/openapi.yaml} does not hold.
  */
 abstract class Browsing {
 
@@ -35,7 +38,11 @@ abstract class Browsing {
     private static final Browser BROWSER = launch();
     private static final double PATIENCE_MS = 90_000;
 
+    private static final Contract CONTRACT = Contract.read();
+
     private final List<String> complaints = new ArrayList<>();
+    private final Set<String> operations = new TreeSet<>();
+    private boolean cut;
     private BrowserContext context;
     protected Page page;
 
@@ -74,10 +81,17 @@ abstract class Browsing {
         return new int[] {1280, 900};
     }
 
+    /** The reader's language. */
+    protected String locale() {
+        return "en-GB";
+    }
+
     @BeforeEach
     void open() {
         int[] window = window();
-        context = BROWSER.newContext(new Browser.NewContextOptions().setViewportSize(window[0], window[1]));
+        context = BROWSER.newContext(new Browser.NewContextOptions()
+                .setViewportSize(window[0], window[1])
+                .setLocale(locale()));
         context.setDefaultTimeout(PATIENCE_MS);
         page = newPage();
     }
@@ -87,17 +101,34 @@ abstract class Browsing {
         fresh.onConsoleMessage(message -> {
             boolean refusal =
                     message.text().contains("the server responded with a status of 4"); // refusals are part of the game
-            if (message.type().equals("error") && !refusal) {
+            if (message.type().equals("error") && !refusal && !cut) {
                 complaints.add(message.text());
             }
         });
         fresh.onPageError(complaints::add);
         fresh.onRequest(request -> {
-            if (!request.url().startsWith(ADDRESS + "/")) {
+            if (!request.url().startsWith(ADDRESS + "/") && !request.url().matches("(data|blob):.*")) {
                 complaints.add("asked " + request.url());
+                return;
+            }
+            String path = URI.create(request.url().replaceFirst("^(data|blob):.*", "/")).getPath();
+            if (path.startsWith("/v1/")) {
+                String operation = CONTRACT.operation(request.method(), path);
+                if (operation == null) {
+                    complaints.add("asked what the contract does not hold: " + request.method() + " " + path);
+                } else {
+                    operations.add(operation);
+                }
+            } else if (!path.matches("/|/index\\.html|/page/.*|/v3/api-docs")) {
+                complaints.add("asked " + request.method() + " " + path);
             }
         });
-        fresh.onRequestFailed(request -> complaints.add("failed " + request.url() + " " + request.failure()));
+        fresh.onRequestFailed(request -> {
+            boolean givenUp = String.valueOf(request.failure()).contains("ERR_ABORTED"); // a newer drag or plot asks anew
+            if (!cut && !givenUp) {
+                complaints.add("failed " + request.url() + " " + request.failure());
+            }
+        });
         fresh.navigate(ADDRESS + "/");
         fresh.waitForSelector("body[data-ready]");
         fresh.locator("#start-choices button", new Page.LocatorOptions().setHasText(PLANNED))
@@ -109,6 +140,21 @@ abstract class Browsing {
     void nothingWentWrongUnseen() {
         context.close();
         assertThat(complaints).isEmpty();
+    }
+
+    /** Operations of the contract that the page has asked, such as {@code POST /v1/assessments}. */
+    protected Set<String> operations() {
+        return operations;
+    }
+
+    /** Cuts the connection; what fails meanwhile is part of the game. */
+    protected void cut() {
+        cut = true;
+        context.setOffline(true);
+    }
+
+    protected void mend() {
+        context.setOffline(false);
     }
 
     protected void choose(String vehicle) {
