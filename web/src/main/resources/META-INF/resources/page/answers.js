@@ -22,7 +22,7 @@ import { label, t } from './words.js';
  * @property {any[]} demos
  * @property {() => {setup: Record<string, unknown>, faults: {pointer: string, message: string}[]}} current
  * @property {() => import('./service.js').Units} units
- * @property {(text: string) => void} say
+ * @property {() => string[]} leading results: name of the question and pointer in one
  */
 
 customElements.define('axlewright-findings', Findings);

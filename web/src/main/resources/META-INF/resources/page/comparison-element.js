@@ -85,7 +85,7 @@ export class Comparison extends HTMLElement {
                 el('ul', {}, ...errors.map((/** @type {any} */ one) => el('li', {}, place(one.pointer) + ': ', foreign(one.message)))));
             return;
         }
-        this.#answer.replaceChildren(...compared(reply.body));
+        this.#answer.replaceChildren(...compared(reply.body, surroundings.leading()));
     }
 }
 
@@ -98,11 +98,17 @@ function kept() {
     }
 }
 
-/** @param {any} comparison */
-function compared({ changes, findings, notCompared }) {
+/** @param {any} comparison @param {string[]} leading results of the questions: their name and pointer in one */
+function compared({ changes, findings, notCompared }, leading) {
+    /** Lists are compared entry by entry: where an entry is another thing than before, its numbers say nothing. */
+    const others = changes.filter((/** @type {any} */ one) => /\/\d+\/name$/.test(one.pointer) && one.before !== one.after)
+        .map((/** @type {any} */ one) => one.calculation + one.pointer.replace(/name$/, ''));
     /** @type {Map<string, any[]>} */
     const byQuestion = new Map();
     for (const change of changes) {
+        if (others.some((/** @type {string} */ other) => (change.calculation + change.pointer).startsWith(other))) {
+            continue;
+        }
         if (change.change !== 0 && change.relative !== 0 && JSON.stringify(change.before) !== JSON.stringify(change.after)) {
             byQuestion.set(change.calculation, [...(byQuestion.get(change.calculation) ?? []), change]);
         }
@@ -116,7 +122,12 @@ function compared({ changes, findings, notCompared }) {
             el('caption', {}, label(name)),
             el('thead', {}, el('tr', {}, ...['columnResult', 'asFound', 'asPlanned', 'columnChange'].map((key) => el('th', { scope: 'col' }, t(key))))),
             el('tbody', {}, ...all.map(row))))));
+    const leads = changes.filter((/** @type {any} */ one) => leading.includes(one.calculation + one.pointer.replace(/\/\d+(?=\/)/g, '/0')));
     return [
+        leads.length === 0 ? el('p', {}) : scroller(t('leadingResults'), el('table', { class: 'leading' },
+            el('caption', {}, t('leadingResults')),
+            el('thead', {}, el('tr', {}, ...['columnQuestion', 'columnResult', 'asFound', 'asPlanned', 'columnChange'].map((key) => el('th', { scope: 'col' }, t(key))))),
+            el('tbody', {}, ...leads.map((/** @type {any} */ one) => row(one, label(one.calculation)))))),
         ...found(t('findingsGained'), findings.gained, 'gained'),
         ...found(t('findingsLost'), findings.lost, 'lost'),
         el('h3', {}, t('changedResults')),
@@ -125,9 +136,9 @@ function compared({ changes, findings, notCompared }) {
     ];
 }
 
-/** @param {any} one */
-function row(one) {
+/** @param {any} one @param {string} [question] in a column of its own */
+function row(one, question) {
     const name = segments(one.pointer).at(-1);
     const relative = typeof one.relative === 'number' && Number.isFinite(one.relative) ? (one.relative > 0 ? '+' : '') + number(one.relative * 100, 3) + ' %' : '';
-    return el('tr', {}, el('th', { scope: 'row' }, place(one.pointer)), el('td', {}, leaf(one.before, name)), el('td', {}, leaf(one.after, name)), el('td', {}, relative));
+    return el('tr', {}, question === undefined ? undefined : el('td', {}, question), el('th', { scope: 'row' }, place(one.pointer)), el('td', {}, leaf(one.before, name)), el('td', {}, leaf(one.after, name)), el('td', {}, relative));
 }

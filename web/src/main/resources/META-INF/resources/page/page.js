@@ -450,7 +450,7 @@ async function begin() {
         demos: await demos,
         current: () => toSetup(entries.draft, contract.fields),
         units,
-        say: (text) => (status.textContent = text),
+        leading: () => contract.questions.flatMap((question) => question.leads.map((pointer) => question.name + pointer)),
     });
     void (count(entries.draft) > 0 ? ask({ moveFocus: false }) : empty());
     await setups.refresh();

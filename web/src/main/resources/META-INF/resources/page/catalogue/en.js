@@ -212,6 +212,7 @@ export default {
         asPlanned: 'As planned',
         compareNow: 'Compare',
         chooseFound: 'Choose what stands for the vehicle as found.',
+        leadingResults: 'What the shop asks first',
         findingsGained: 'Findings that the change brings',
         findingsLost: 'Findings that the change settles',
         changedResults: 'What changes',

@@ -210,6 +210,7 @@ export default {
         asPlanned: 'Como se planea',
         compareNow: 'Comparar',
         chooseFound: 'Elija qué representa el vehículo como está.',
+        leadingResults: 'Lo que el taller pregunta primero',
         findingsGained: 'Hallazgos que trae el cambio',
         findingsLost: 'Hallazgos que el cambio resuelve',
         changedResults: 'Qué cambia',
