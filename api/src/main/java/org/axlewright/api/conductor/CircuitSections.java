@@ -1,5 +1,6 @@
 package org.axlewright.api.conductor;
 
+import static org.axlewright.domain.quantity.Dimension.CLEARANCE;
 import static org.axlewright.domain.quantity.Dimension.TEMPERATURE;
 import static org.axlewright.domain.quantity.Dimension.VOLTAGE;
 
@@ -15,14 +16,21 @@ import org.axlewright.api.section.Drive;
 import org.axlewright.api.section.Form;
 import org.axlewright.api.section.Pack;
 import org.axlewright.api.section.Setup;
+import org.axlewright.domain.cable.Conductor;
+import org.axlewright.domain.cable.ConductorSize;
 import org.axlewright.domain.cable.SizeSeries;
 import org.axlewright.domain.conductor.AmpacityTable;
 import org.axlewright.domain.conductor.CircuitInput;
+import org.axlewright.domain.conductor.CircuitInput.Breaker;
 import org.axlewright.domain.conductor.CircuitInput.Controller;
+import org.axlewright.domain.conductor.CircuitInput.Flat;
+import org.axlewright.domain.conductor.CircuitInput.Insulation;
+import org.axlewright.domain.conductor.CircuitInput.Stated;
 import org.axlewright.domain.conductor.CircuitInput.Supply;
 import org.axlewright.domain.conductor.CircuitInput.Surroundings;
 import org.axlewright.domain.conductor.CircuitSide;
 import org.axlewright.domain.conductor.Cycle;
+import org.axlewright.domain.conductor.FuseSent;
 import org.axlewright.domain.conductor.Location;
 import org.axlewright.domain.conductor.PackFeed;
 import org.axlewright.domain.conductor.Segment;
@@ -31,6 +39,7 @@ import org.axlewright.domain.pack.PackVoltages;
 import org.axlewright.domain.pack.ResistanceOf;
 import org.axlewright.domain.quantity.Current;
 import org.axlewright.domain.quantity.CurrentUnit;
+import org.axlewright.domain.quantity.Quantity;
 import org.axlewright.domain.quantity.Temperature;
 import org.axlewright.domain.trace.Measure;
 import org.axlewright.domain.trace.Source;
@@ -43,6 +52,9 @@ final class CircuitSections {
     private static final double ALLOWED_DROP_SHARE = 0.03;
     private static final double INSULATION_C = 75;
     private static final int BUNDLED = 2;
+    private static final double WALL_M = 0.8e-3;
+    private static final double COLD_LITHIUM = 3;
+    private static final double COLD_LEAD_ACID = 2;
 
     private CircuitSections() {}
 
@@ -136,12 +148,13 @@ final class CircuitSections {
                         CircuitSide.BATTERY,
                         "before the controller unless it is said to lie behind it",
                         Source.COMMON_PRACTICE);
+        Supply supply = supply(circuit, pack, side, pointer, resolution);
         return new CircuitInput(
                 index,
                 circuit.name(),
                 circuit.reference(),
                 side,
-                supply(circuit, pack, side, pointer, resolution),
+                supply,
                 controller(setup.drive()),
                 Objects.requireNonNull(circuit.length()).si(),
                 cycle,
@@ -174,7 +187,19 @@ final class CircuitSections {
                                 pointer + "/sizes",
                                 SizeSeries.AWG,
                                 "the series the tables are printed in",
-                                table.source()));
+                                table.source()),
+                circuit.size() == null
+                        ? null
+                        : new Stated(
+                                Conductor.of(ConductorSize.parse(circuit.size())),
+                                circuit.parallel() == null ? 1 : circuit.parallel()),
+                insulation(circuit, pointer, resolution),
+                circuit.initialTemperature() == null
+                        ? null
+                        : (Double) circuit.initialTemperature().si(),
+                flat(circuit, pack, supply, side, pointer, resolution),
+                side == CircuitSide.BATTERY ? breaker(setup) : null,
+                fuse(circuit.fuse(), pointer + "/fuse", resolution));
     }
 
     /** Null when the profile has a gap or carries nothing; the fault is noted. */
@@ -306,6 +331,7 @@ final class CircuitSections {
                 resolution.notAnswered(pointer + "/fuse/minimumVoltageRating", pointer + "/voltage");
                 resolution.notAnswered(pointer + "/fuse/minimumInterruptingRating", pointer + "/voltage");
                 resolution.notAnswered(pointer + "/fuse/maximumClearingTime", pointer + "/voltage");
+                resolution.notAnswered(pointer + "/fuse/leastFaultCurrent", pointer + "/voltage");
             }
             return new Supply(stated, null, null);
         }
@@ -324,7 +350,109 @@ final class CircuitSections {
         return new Supply(stated, volts.fullV(), resistance);
     }
 
+    private static Insulation insulation(Circuit circuit, String pointer, Resolution resolution) {
+        if (circuit.outerDiameter() != null) {
+            return new Insulation(null, circuit.outerDiameter().si());
+        }
+        return new Insulation(
+                circuit.insulationThickness() != null
+                        ? circuit.insulationThickness().si()
+                        : resolution.assume(
+                                "insulation-thickness",
+                                pointer + "/insulationThickness",
+                                new Measure(WALL_M, CLEARANCE),
+                                "a thin wall; battery cable has about twice that and runs cooler",
+                                Source.memory("SAE J1128 thin-wall and general-purpose primary cable")),
+                null);
+    }
+
+    /** The pack when it gives least; null where the circuit is not the pack's. */
+    private static @Nullable Flat flat(
+            Circuit circuit,
+            @Nullable PackFeed pack,
+            Supply supply,
+            CircuitSide side,
+            String pointer,
+            Resolution resolution) {
+        if (pack == null || supply.packOhm() == null || side == CircuitSide.MOTOR) {
+            return null;
+        }
+        Circuit.Fuse fuse = circuit.fuse();
+        double factor = fuse != null && fuse.coldResistanceFactor() != null
+                ? fuse.coldResistanceFactor()
+                : resolution.assume(
+                        "cold-resistance",
+                        pointer + "/fuse/coldResistanceFactor",
+                        Measure.number(pack.chemistry().isLeadAcid() ? COLD_LEAD_ACID : COLD_LITHIUM),
+                        "a flat, freezing pack resists more, and a fault on it draws least",
+                        Source.memory("cell makers' resistance by temperature, about 0 degC"));
+        return new Flat(pack.voltages(Trace.withoutWorking()).cutOffV(), factor);
+    }
+
+    private static @Nullable Breaker breaker(Setup setup) {
+        Pack.Limits limits = setup.pack() == null ? null : setup.pack().limits();
+        Pack.Peak peak = limits == null ? null : limits.peakDischarge();
+        return peak == null || peak.current() == null
+                ? null
+                : new Breaker(
+                        "battery management",
+                        peak.current().si(),
+                        peak.duration() == null ? null : (Double) peak.duration().si());
+    }
+
+    private static FuseSent fuse(Circuit.@Nullable Fuse sent, String pointer, Resolution resolution) {
+        if (sent == null) {
+            return FuseSent.UNKNOWN;
+        }
+        List<FuseSent.Point> curve = new ArrayList<>();
+        List<Circuit.MeltingPoint> points = sent.meltingCurve() == null ? List.of() : sent.meltingCurve();
+        for (int i = 0; i < points.size(); i++) {
+            Circuit.MeltingPoint point = points.get(i);
+            if (point.current() == null) {
+                resolution.missing(pointer + "/meltingCurve/" + i + "/current");
+            }
+            if (point.time() == null) {
+                resolution.missing(pointer + "/meltingCurve/" + i + "/time");
+            }
+            if (point.current() != null && point.time() != null) {
+                curve.add(new FuseSent.Point(point.current().si(), point.time().si()));
+            }
+        }
+        if (!points.isEmpty() && sent.rating() == null) {
+            resolution.missing(pointer + "/rating");
+        }
+        int odd = FuseSent.firstImplausible(curve);
+        if (odd >= 0) {
+            resolution.refuse(Fault.contradiction(
+                    pointer + "/meltingCurve/" + odd,
+                    "A fuse melts faster at a larger current: send the points by rising current and falling time"));
+            return FuseSent.UNKNOWN;
+        }
+        double temperature = sent.temperature() != null
+                ? sent.temperature().si()
+                : resolution.assume(
+                        "fuse-temperature",
+                        pointer + "/temperature",
+                        new Measure(FuseSent.RATED_C, TEMPERATURE),
+                        "ratings and curves hold there; in a hot compartment a fuse carries less",
+                        Source.weak("fuse makers' selection notes"));
+        return new FuseSent(
+                si(sent.rating()),
+                si(sent.voltageRating()),
+                si(sent.interruptingRating()),
+                curve,
+                temperature,
+                sent.perParallelRun(),
+                si(sent.distance()),
+                Boolean.TRUE.equals(sent.sheathed()));
+    }
+
+    private static @Nullable Double si(@Nullable Quantity quantity) {
+        return quantity == null ? null : (Double) quantity.si();
+    }
+
     private static void interruptingUnknown(String pointer, Resolution resolution) {
+        resolution.notAnswered(pointer + "/fuse/leastFaultCurrent", "/pack/resistance");
         resolution.notAnswered(pointer + "/fuse/minimumInterruptingRating", "/pack/resistance");
         resolution.notAnswered(pointer + "/fuse/maximumClearingTime", "/pack/resistance");
     }

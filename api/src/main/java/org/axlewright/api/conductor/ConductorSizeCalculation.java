@@ -6,13 +6,17 @@ import org.axlewright.api.calculation.Needs;
 import org.axlewright.api.calculation.Resolution;
 import org.axlewright.api.conductor.CircuitSections.Circuits;
 import org.axlewright.api.conductor.ConductorSizeResult.Fuse;
+import org.axlewright.api.conductor.ConductorSizeResult.JudgedSize;
 import org.axlewright.api.conductor.ConductorSizeResult.SizeCandidate;
 import org.axlewright.api.conductor.ConductorSizeResult.Sized;
 import org.axlewright.api.section.Setup;
 import org.axlewright.domain.conductor.Candidate;
 import org.axlewright.domain.conductor.ConductorSizing;
+import org.axlewright.domain.conductor.FuseCheck;
 import org.axlewright.domain.conductor.FuseWindow;
 import org.axlewright.domain.quantity.Current;
+import org.axlewright.domain.quantity.Temperature;
+import org.axlewright.domain.quantity.Time;
 import org.axlewright.domain.quantity.UnitSystem;
 import org.axlewright.domain.quantity.Voltage;
 import org.axlewright.domain.trace.Trace;
@@ -104,7 +108,10 @@ public final class ConductorSizeCalculation
                 result.candidates().stream()
                         .map(candidate -> candidate(candidate, result.conductorC(), units))
                         .toList(),
-                fuse(result.fuse(), units));
+                fuse(result.fuse(), result.verdict(), units),
+                temperature(result.warmth() == null ? null : result.warmth().hottestC(), units),
+                time(result.warmth() == null ? null : result.warmth().toLimitS(), units),
+                judged(result.judged(), units));
     }
 
     private static SizeCandidate candidate(Candidate candidate, double conductorC, UnitSystem units) {
@@ -122,8 +129,28 @@ public final class ConductorSizeCalculation
                 List.copyOf(candidate.fails()));
     }
 
-    private static @Nullable Fuse fuse(@Nullable FuseWindow fuse, UnitSystem units) {
-        if (fuse == null) {
+    private static @Nullable JudgedSize judged(ConductorSizing.@Nullable Judged judged, UnitSystem units) {
+        if (judged == null) {
+            return null;
+        }
+        Candidate cable = judged.candidate();
+        ConductorSizing.Warmth warmth = judged.warmth();
+        return new JudgedSize(
+                cable.conductor().size().toString(),
+                cable.parallel(),
+                units.current(cable.ampacityA()),
+                units.voltage(cable.dropV()),
+                cable.dropShare(),
+                units.power(cable.lossW()),
+                cable.passes(),
+                List.copyOf(cable.fails()),
+                temperature(warmth == null ? null : warmth.hottestC(), units),
+                time(warmth == null ? null : warmth.toLimitS(), units));
+    }
+
+    private static @Nullable Fuse fuse(
+            @Nullable FuseWindow fuse, FuseCheck.@Nullable Verdict verdict, UnitSystem units) {
+        if (fuse == null || verdict == null) {
             return null;
         }
         Double clearing = fuse.clearingS();
@@ -133,7 +160,19 @@ public final class ConductorSizeCalculation
                 current(fuse.upperA(), units),
                 voltage(fuse.voltageV(), units),
                 current(fuse.interruptingA(), units),
-                clearing == null ? null : units.eventTime(clearing));
+                clearing == null ? null : units.eventTime(clearing),
+                verdict.temperatureFactor(),
+                current(verdict.leastFaultA(), units),
+                time(verdict.leastFaultMeltS(), units),
+                verdict.peakShare());
+    }
+
+    private static @Nullable Temperature temperature(@Nullable Double celsius, UnitSystem units) {
+        return celsius == null ? null : units.temperature(celsius);
+    }
+
+    private static @Nullable Time time(@Nullable Double seconds, UnitSystem units) {
+        return seconds == null ? null : units.eventTime(seconds);
     }
 
     private static @Nullable Current current(@Nullable Double amperes, UnitSystem units) {

@@ -107,9 +107,65 @@ public record ConductorSizeResult(
                             "Every size of the series that the table covers, thinnest first; with parallel runs behind them when no single one passes.")
             List<SizeCandidate> candidates,
 
-            @Schema(description = "The fuse, one in each run; left out on the motor side and when no size passes.")
+            @Schema(
+                    description =
+                            "The fuse, one in each run: of the cable judged, else of the one proposed. Left out on the motor side and when there is no cable.")
             @Nullable
-            Fuse fuse) {}
+            Fuse fuse,
+
+            @Schema(
+                    description =
+                            "Hottest moment of the conductor over the repeated cycle by the physical model of conductor and insulation in still air, degC or degF. The table governs the size. Left out beyond 300 degC.")
+            @Nullable
+            Temperature finalTemperature,
+
+            @Schema(
+                    description =
+                            "Time in which the peak current brings the conductor to `conductorTemperature` by the same model, s. Left out when it never does.")
+            @Nullable
+            Time timeToLimit,
+
+            @Schema(description = "The size sent, judged.") @Nullable
+            JudgedSize judged) {}
+
+    /** The size that was sent. */
+    @Schema(description = "The size that was sent, and how it stands.")
+    public record JudgedSize(
+            @Schema(description = "Designation.") String size,
+
+            @Schema(description = "Runs side by side on each pole.")
+            int parallel,
+
+            @Schema(description = "Current allowed for good, all runs together, A.")
+            Current ampacity,
+
+            @Schema(description = "Voltage lost out and back at the peak current, V.")
+            Voltage drop,
+
+            @Schema(description = "The same as a share of the nominal voltage; may pass 1 for a size far too thin.")
+            @Nullable
+            Double dropShare,
+
+            @Schema(description = "Heat in the cable, mean over the cycle, W.")
+            Power loss,
+
+            @Schema(description = "Whether it stands every limit.")
+            boolean passes,
+
+            @Schema(description = "The limits it fails; none when it passes.")
+            List<Limit> fails,
+
+            @Schema(
+                    description =
+                            "Hottest moment over the repeated cycle by the physical model, degC or degF. Left out beyond 300 degC.")
+            @Nullable
+            Temperature finalTemperature,
+
+            @Schema(
+                    description =
+                            "Time in which the peak current brings it to `conductorTemperature` by the same model, s. Left out when it never does.")
+            @Nullable
+            Time timeToLimit) {}
 
     /** One size and how it stands. */
     @Schema(description = "One size and how it stands.")
@@ -173,5 +229,23 @@ public record ConductorSizeResult(
                     description =
                             "Time within which the fuse must end that short circuit, s; left out where the cable stands it for longer than 5 s.")
             @Nullable
-            Time maximumClearingTime) {}
+            Time maximumClearingTime,
+
+            @Schema(description = "Share of a rating left in its compartment, 0 to 1; 1 at 25 degC and below.")
+            double temperatureFactor,
+
+            @Schema(
+                    description =
+                            "Least current of a fault at the far end, through one fuse: pack flat and cold, cable at its hottest, A.")
+            @Nullable
+            Current leastFaultCurrent,
+
+            @Schema(description = "Time in which the fuse sent melts at that current by its curve, s.") @Nullable
+            Time leastFaultClearing,
+
+            @Schema(
+                    description =
+                            "Share of its melting that the worst normal peak uses up, by the curve sent; it must stay below 1.")
+            @Nullable
+            Double peakShare) {}
 }

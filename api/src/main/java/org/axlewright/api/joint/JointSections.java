@@ -84,7 +84,8 @@ final class JointSections {
             List.of("/settledTemperature", "/peakTemperature")
                     .forEach(result -> resolution.notAnswered(pointer + result, pointer + "/circuit"));
         }
-        Conductor conductor = joint.size() == null ? null : Conductor.of(ConductorSize.parse(joint.size()));
+        String size = joint.size() != null ? joint.size() : circuit == null ? null : circuit.size();
+        Conductor conductor = size == null ? null : Conductor.of(ConductorSize.parse(size));
         if (conductor == null) {
             resolution.notAnswered(pointer + "/sameAsCable", pointer + "/size");
         }

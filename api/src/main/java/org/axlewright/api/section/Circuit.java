@@ -89,7 +89,94 @@ public record Circuit(
         CircuitSide side,
 
         @Schema(description = "Opaque text of the sender; echoed in results and findings.") @Size(max = 200) @Nullable
-        String reference) {
+        String reference,
+
+        @Schema(description = "Size that is there or chosen, to be judged, such as `2/0 AWG`; of one run.")
+        @ConductorSize
+        @Size(max = 40)
+        @Nullable
+        String size,
+
+        @Schema(description = "Runs of `size` side by side on each pole; 1 when left out.") @Min(1) @Max(8) @Nullable
+        Integer parallel,
+
+        @Schema(description = "Diameter over the insulation; or `insulationThickness`.")
+        @Within(min = 1, max = 60, unit = "mm")
+        @Nullable
+        Length outerDiameter,
+
+        @Schema(description = "Thickness of the insulation; 0.8 mm when both are left out.")
+        @Within(min = 0.2, max = 10, unit = "mm")
+        @Nullable
+        Length insulationThickness,
+
+        @Schema(
+                description =
+                        "Temperature of the conductor before the peak, for `timeToLimit`; that of the repeated cycle when left out.")
+        @Within(min = -60, max = 250, unit = "degC")
+        @Nullable
+        Temperature initialTemperature,
+
+        @Schema(description = "The fuse that is there or chosen, to be judged.") @Valid @Nullable
+        Fuse fuse) {
+
+    /** The fuse of a circuit. */
+    @Schema(name = "CircuitFuse", description = "The fuse that is there or chosen; of one run.")
+    public record Fuse(
+            @Schema(description = "Rated current.") @Within(min = 0.1, max = 6000, unit = "A") @Nullable
+            Current rating,
+
+            @Schema(description = "Voltage rating for direct current.")
+            @Within(min = 1, max = 5000, unit = "V")
+            @Nullable
+            Voltage voltageRating,
+
+            @Schema(description = "Interrupting rating for direct current at that voltage.")
+            @Within(min = 1, max = 1_000_000, unit = "A")
+            @Nullable
+            Current interruptingRating,
+
+            @ArraySchema(
+                    arraySchema =
+                            @Schema(
+                                    description =
+                                            "Points of the maker's melting curve by rising current; between them straight on both logarithms, nothing is read outside them."))
+            @Size(min = 2, max = 100)
+            @Nullable
+            List<@Valid MeltingPoint> meltingCurve,
+
+            @Schema(description = "Temperature of its compartment; 25 degC when left out.")
+            @Within(min = -60, max = 125, unit = "degC")
+            @Nullable
+            Temperature temperature,
+
+            @Schema(description = "Whether each parallel run has its own.") @Nullable
+            Boolean perParallelRun,
+
+            @Schema(description = "Length of conductor between the source and the fuse.")
+            @Within(min = 0, max = 500, unit = "m")
+            @Nullable
+            Length distance,
+
+            @Schema(description = "Whether that length is sheathed or enclosed all the way.") @Nullable
+            Boolean sheathed,
+
+            @Schema(
+                    description =
+                            "Resistance of the cold, flat pack over the one stated; 3 for lithium, 2 for lead-acid when left out.")
+            @DecimalMin("1")
+            @DecimalMax("20")
+            @Nullable
+            Double coldResistanceFactor) {}
+
+    /** A point of a melting curve. */
+    @Schema(description = "A point of a melting curve.")
+    public record MeltingPoint(
+            @Schema(description = "The current.") @Within(min = 0.1, max = 1_000_000, unit = "A") @Nullable
+            Current current,
+
+            @Schema(description = "Time to melt.") @Within(min = 1e-6, max = 1_000_000, unit = "s") @Nullable
+            Time time) {}
 
     /** A stretch of constant current. */
     @Schema(description = "A stretch of constant current.")

@@ -145,6 +145,16 @@ final class Contradictions {
                 pointer + "/location",
                 circuit.location(),
                 "; a location has its own temperature, the table's factor contains it");
+        exclude(
+                faults,
+                pointer + "/insulationThickness",
+                circuit.insulationThickness(),
+                pointer + "/outerDiameter",
+                circuit.outerDiameter(),
+                "; one follows from the other and the size");
+        if (circuit.parallel() != null && circuit.size() == null) {
+            faults.add(Fault.missing(pointer + "/size"));
+        }
     }
 
     private static void joint(Joint joint, String pointer, List<Fault> faults) {

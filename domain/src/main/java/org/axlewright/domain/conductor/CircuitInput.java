@@ -1,5 +1,6 @@
 package org.axlewright.domain.conductor;
 
+import org.axlewright.domain.cable.Conductor;
 import org.axlewright.domain.cable.SizeSeries;
 import org.axlewright.domain.check.Check;
 import org.axlewright.domain.check.InvalidInput;
@@ -18,6 +19,10 @@ import org.jspecify.annotations.Nullable;
  * @param terminationC rating of the terminals, degC; not below the coolest column
  * @param surroundings air around the cable
  * @param bundled current-carrying conductors that lie together, this circuit's own included
+ * @param stated size that is to be judged; null when it is only to be chosen
+ * @param initialC temperature of the conductor before the peak, degC; null for that of the repeated cycle
+ * @param flat the pack when it gives least; null when not known
+ * @param breaker what else can open the circuit; null when not known
  */
 public record CircuitInput(
         int index,
@@ -36,7 +41,13 @@ public record CircuitInput(
         boolean terminationKnown,
         Surroundings surroundings,
         int bundled,
-        SizeSeries sizes) {
+        SizeSeries sizes,
+        @Nullable Stated stated,
+        Insulation insulation,
+        @Nullable Double initialC,
+        @Nullable Flat flat,
+        @Nullable Breaker breaker,
+        FuseSent fuse) {
 
     /**
      * What feeds a circuit.
@@ -77,6 +88,61 @@ public record CircuitInput(
      * @param ambientC of the air, degC; null for the location's own
      */
     public record Surroundings(Location location, @Nullable Double ambientC) {}
+
+    /** A size that somebody has chosen, and how many runs of it. */
+    public record Stated(Conductor conductor, int runs) {
+        public Stated {
+            Check.within(runs, 1, Integer.MAX_VALUE, "runs");
+        }
+    }
+
+    /**
+     * Around the conductor: wall thickness or diameter outside, m; one of them.
+     *
+     * @param wallM m
+     * @param outsideM m
+     */
+    public record Insulation(
+            @Nullable Double wallM, @Nullable Double outsideM) {
+        public Insulation {
+            if ((wallM == null) == (outsideM == null)) {
+                throw new InvalidInput("insulation is known by its wall or its diameter");
+            }
+        }
+
+        /** Thickness on a conductor, m; null when the strand does not fit into the diameter outside. */
+        @Nullable Double wallM(Conductor conductor) {
+            if (outsideM == null) {
+                return wallM;
+            }
+            double wall = (outsideM - CableHeat.strandM(conductor.areaM2())) / 2;
+            return wall >= LEAST_WALL_M ? (Double) wall : null;
+        }
+    }
+
+    /** Thinner insulation than any cable has, m. Common practice, no source. */
+    private static final double LEAST_WALL_M = 0.1e-3;
+
+    /**
+     * The pack flat and cold.
+     *
+     * @param cutOffV V
+     * @param coldFactor resistance then over that stated
+     */
+    public record Flat(double cutOffV, double coldFactor) {
+        public Flat {
+            Check.positive(cutOffV, "cutOffV");
+            Check.positive(coldFactor, "coldFactor");
+        }
+    }
+
+    /**
+     * A contactor or the battery management.
+     *
+     * @param currentA most it may break or carry, A
+     * @param durationS after which it opens, s; null when not known
+     */
+    public record Breaker(String name, double currentA, @Nullable Double durationS) {}
 
     public CircuitInput {
         Check.positive(lengthM, "lengthM");

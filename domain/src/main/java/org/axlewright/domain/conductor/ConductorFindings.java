@@ -7,7 +7,10 @@ import static org.axlewright.domain.quantity.Dimension.TEMPERATURE;
 import static org.axlewright.domain.quantity.Dimension.VOLTAGE;
 
 import org.axlewright.domain.cable.SizeSeries;
+import java.util.stream.Collectors;
+import org.axlewright.domain.conductor.ConductorSizing.Judged;
 import org.axlewright.domain.conductor.ConductorSizing.Result;
+import org.axlewright.domain.conductor.ConductorSizing.Warmth;
 import org.axlewright.domain.conductor.FuseWindow.SmallConductor;
 import org.axlewright.domain.quantity.Dimension;
 import org.axlewright.domain.trace.Caution;
@@ -16,6 +19,7 @@ import org.axlewright.domain.trace.Level;
 import org.axlewright.domain.trace.Measure;
 import org.axlewright.domain.trace.Source;
 import org.axlewright.domain.trace.Trace;
+import org.jspecify.annotations.Nullable;
 
 /** What stands out in a circuit. */
 final class ConductorFindings {
@@ -69,8 +73,11 @@ final class ConductorFindings {
         voltage(result, trace);
         controller(result, trace);
         size(result, trace);
-        if (result.fuse() != null && result.chosen() != null) {
-            fuse(result, result.fuse(), result.chosen(), trace);
+        judged(result, trace);
+        heat(result, result.warmth(), result.chosen(), trace);
+        Candidate cable = result.judged() != null ? result.judged().candidate() : result.chosen();
+        if (result.fuse() != null && cable != null) {
+            fuse(result, result.fuse(), cable, trace);
         }
     }
 
@@ -360,6 +367,103 @@ final class ConductorFindings {
         }
     }
 
+    /** The size that somebody has chosen. */
+    private static void judged(Result result, Trace trace) {
+        CircuitInput input = result.input();
+        CircuitInput.Stated stated = input.stated();
+        if (stated == null) {
+            return;
+        }
+        Judged judged = result.judged();
+        if (judged == null) {
+            add(
+                    trace,
+                    Finding.of(
+                                    "size-below-table",
+                                    Level.WARNING,
+                                    input.called() + ": " + stated.conductor().size()
+                                            + " is thinner than the table begins; nothing says what it carries",
+                                    input.table().source())
+                            .action("Take a size of the table"),
+                    input,
+                    "/size");
+            return;
+        }
+        Candidate cable = judged.candidate();
+        if (!cable.passes()) {
+            add(
+                    trace,
+                    Finding.of(
+                                    "size-too-thin",
+                                    Level.WARNING,
+                                    input.called() + ": " + cable.conductor().size()
+                                            + (cable.parallel() > 1 ? ", " + cable.parallel() + " runs," : "")
+                                            + " carries {limit} for good and is too thin for {actual}: "
+                                            + cable.fails().stream()
+                                                    .map(Limit::toString)
+                                                    .collect(Collectors.joining(", ")),
+                                    input.table().source())
+                            .actual(new Measure(result.rmsA(), CURRENT))
+                            .limit(new Measure(cable.ampacityA(), CURRENT))
+                            .action(
+                                    result.chosen() == null
+                                            ? "Have the circuit designed"
+                                            : "Take " + result.chosen().conductor().size()),
+                    input,
+                    "/size");
+        }
+        heat(result, judged.warmth(), cable, trace);
+    }
+
+    /** What the physical model says where the table is silent. */
+    private static void heat(Result result, @Nullable Warmth warmth, @Nullable Candidate cable, Trace trace) {
+        CircuitInput input = result.input();
+        if (cable == null) {
+            return;
+        }
+        if (warmth == null) {
+            add(
+                    trace,
+                    Finding.of(
+                                    "strand-beyond-diameter",
+                                    Level.NOTICE,
+                                    input.called() + ": the strand of " + cable.conductor().size()
+                                            + " does not fit into the diameter sent; its heat is not reckoned",
+                                    Source.derived("seven equal wires fill 7/9 of the circle around them"))
+                            .action("Send the diameter of this size, or insulationThickness"),
+                    input,
+                    "/outerDiameter");
+        } else if (warmth.hottestC() == null) {
+            add(
+                    trace,
+                    Finding.of(
+                                    "cable-burns",
+                                    Level.DANGER,
+                                    input.called() + ": " + cable.conductor().size()
+                                            + " would pass {limit}, where the physical model ends and insulation is gone",
+                                    CableHeat.CONVECTION)
+                            .limit(new Measure(CableHeat.ENDS_C, TEMPERATURE))
+                            .action("Take a thicker cable"),
+                    input,
+                    "");
+        } else if (warmth.hottestC() > result.conductorC()) {
+            add(
+                    trace,
+                    Finding.of(
+                                    "hotter-than-rating",
+                                    Level.CAUTION,
+                                    input.called() + ": by the physical model " + cable.conductor().size()
+                                            + " reaches {actual}, above the {limit} of the table's column; the table governs the size, the model"
+                                            + " says how little is left",
+                                    CableHeat.CONVECTION)
+                            .actual(new Measure(warmth.hottestC(), TEMPERATURE))
+                            .limit(new Measure(result.conductorC(), TEMPERATURE))
+                            .action("Take the next thicker cable, or keep it from other warm ones"),
+                    input,
+                    "");
+        }
+    }
+
     private static void fuse(Result result, FuseWindow fuse, Candidate chosen, Trace trace) {
         CircuitInput input = result.input();
         Double rating = fuse.ratingA();
@@ -380,7 +484,7 @@ final class ConductorFindings {
                     "");
         }
         double peakPerRun = result.peakA() / chosen.parallel();
-        if (rating != null && peakPerRun > rating) {
+        if (rating != null && peakPerRun > rating && input.fuse().ratingA() == null) {
             add(
                     trace,
                     Finding.of(
@@ -397,7 +501,8 @@ final class ConductorFindings {
                     "/profile");
         }
         SmallConductor small = SmallConductor.of(chosen.tableRow()).orElse(null);
-        if (rating != null && small != null && rating > small.ratingA()) {
+        Double onSmall = input.fuse().ratingA() != null ? input.fuse().ratingA() : rating;
+        if (onSmall != null && small != null && onSmall > small.ratingA()) {
             add(
                     trace,
                     Finding.of(
@@ -407,7 +512,7 @@ final class ConductorFindings {
                                             + chosen.conductor().size()
                                             + " is above the {limit} that building rules allow",
                                     small.source())
-                            .actual(new Measure(rating, CURRENT))
+                            .actual(new Measure(onSmall, CURRENT))
                             .limit(new Measure(small.ratingA(), CURRENT)),
                     input,
                     "");

@@ -15,6 +15,7 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.axlewright.domain.cable.Conductor;
 import org.axlewright.domain.cable.Copper;
 import org.axlewright.domain.conductor.AmpacityTable.Factor;
@@ -144,7 +145,10 @@ public final class ConductorSizing {
      *     s; null for a steady current and when none passes
      * @param dropAreaM2 least copper area for the drop, m2; null when the voltage is not known
      * @param candidates every size tried, thinnest first
-     * @param fuse null when none passes and on the motor side
+     * @param fuse for the size stated, else the chosen one; null when there is none and on the motor side
+     * @param warmth of the chosen size; null when none passes or its strand does not fit into the diameter outside
+     * @param judged the size stated; null when none was, or thinner than the table
+     * @param verdict on that fuse
      */
     public record Result(
             CircuitInput input,
@@ -157,7 +161,26 @@ public final class ConductorSizing {
             @Nullable Double peakHeatingS,
             @Nullable Double dropAreaM2,
             List<Candidate> candidates,
-            @Nullable FuseWindow fuse) {}
+            @Nullable FuseWindow fuse,
+            @Nullable Warmth warmth,
+            @Nullable Judged judged,
+            FuseCheck.@Nullable Verdict verdict) {}
+
+    /**
+     * A cable by the physical model.
+     *
+     * @param hottestC over the repeated cycle, degC; null when it leaves the model
+     * @param toLimitS time in which the peak current brings it to its limit, s; null when it never does
+     */
+    public record Warmth(
+            @Nullable Double hottestC, @Nullable Double toLimitS) {}
+
+    /**
+     * The size that somebody has chosen.
+     *
+     * @param warmth null when its strand does not fit into the diameter outside
+     */
+    public record Judged(Candidate candidate, @Nullable Warmth warmth) {}
 
     /**
      * Sizes every circuit by itself.
@@ -181,9 +204,10 @@ public final class ConductorSizing {
         Candidate chosen =
                 candidates.stream().filter(Candidate::passes).findFirst().orElse(null);
         Double dropArea = dropArea(input, peak, trace);
+        Judged judged = judged(input, rms, trace);
         Result result;
         if (chosen == null) {
-            result = new Result(input, rms, peak, input.columnC(), null, null, null, null, dropArea, candidates, null);
+            result = result(input, rms, null, null, null, null, dropArea, candidates, null, judged, trace);
         } else {
             Candidate worked = candidate(input, chosen.conductor(), chosen.parallel(), rms, trace)
                     .orElseThrow();
@@ -200,21 +224,106 @@ public final class ConductorSizing {
                     ? null
                     : (Double) Adiabatic.timeS(
                             peak / worked.parallel(), worked.conductor().areaM2(), startC, input.columnC(), trace);
-            result = new Result(
+            result = result(
                     input,
                     rms,
-                    peak,
-                    input.columnC(),
                     worked,
                     limitedBy(candidates),
                     peakC,
                     heating,
                     dropArea,
                     candidates,
-                    input.side() == CircuitSide.MOTOR ? null : FuseWindow.of(input, rms, worked, trace));
+                    warmth(input, worked, rms, trace),
+                    judged,
+                    trace);
         }
         ConductorFindings.find(result, trace);
         return result;
+    }
+
+    /** Adds the fuse, which protects the cable that is there, else the one proposed. */
+    private static Result result(
+            CircuitInput input,
+            double rmsA,
+            @Nullable Candidate chosen,
+            @Nullable Limit limitedBy,
+            @Nullable Double peakC,
+            @Nullable Double heatingS,
+            @Nullable Double dropAreaM2,
+            List<Candidate> candidates,
+            @Nullable Warmth warmth,
+            @Nullable Judged judged,
+            Trace trace) {
+        Candidate protectedCable = judged != null ? judged.candidate() : chosen;
+        FuseWindow fuse = null;
+        FuseCheck.Verdict verdict = null;
+        if (protectedCable != null && input.side() != CircuitSide.MOTOR) {
+            fuse = FuseWindow.of(input, rmsA, protectedCable, trace);
+            verdict = FuseCheck.of(input, fuse, protectedCable, trace);
+        }
+        return new Result(
+                input,
+                rmsA,
+                input.cycle().peakA(),
+                input.columnC(),
+                chosen,
+                limitedBy,
+                peakC,
+                heatingS,
+                dropAreaM2,
+                candidates,
+                fuse,
+                warmth,
+                judged,
+                verdict);
+    }
+
+    private static @Nullable Judged judged(CircuitInput input, double rmsA, Trace trace) {
+        CircuitInput.Stated stated = input.stated();
+        if (stated == null) {
+            return null;
+        }
+        Trace ofStated = trace.of("size sent");
+        Candidate candidate = candidate(input, stated.conductor(), stated.runs(), rmsA, ofStated)
+                .orElse(null);
+        return candidate == null ? null : new Judged(candidate, warmth(input, candidate, rmsA, ofStated));
+    }
+
+    /** The physical model on a cable; null when its strand does not fit into the diameter outside. */
+    private static @Nullable Warmth warmth(CircuitInput input, Candidate cable, double rmsA, Trace trace) {
+        Double wall = input.insulation().wallM(cable.conductor());
+        if (wall == null) {
+            return null;
+        }
+        double column = input.columnC();
+        double ambient = air(input, column).ambientC();
+        int runs = cable.parallel();
+        CableHeat heat = new CableHeat(
+                cable.resistanceOhmPerM(),
+                column,
+                cable.conductor().areaM2(),
+                wall,
+                ambient,
+                bundle(input, runs).value());
+        double start = ambient;
+        Double hottest = null;
+        if (input.steady()) {
+            OptionalDouble steady = heat.steadyC(rmsA / runs);
+            hottest = steady.isPresent() ? (Double) steady.getAsDouble() : null;
+        } else {
+            CableHeat.Settled settled = heat.settled(input.cycle(), rmsA, runs);
+            if (settled != null) {
+                hottest = settled.hottestC();
+                start = settled.peakStartC();
+            }
+        }
+        if (input.initialC() != null) {
+            start = input.initialC();
+        }
+        OptionalDouble time = heat.timeS(input.cycle().peakA() / runs, start, column);
+        Double toLimit = time.isPresent() ? (Double) time.getAsDouble() : null;
+        heat.note(cable.conductor().areaM2(), wall, hottest, toLimit, start, column, trace);
+        return new Warmth(hottest, toLimit);
     }
 
     /**

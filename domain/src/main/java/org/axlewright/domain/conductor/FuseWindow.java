@@ -68,11 +68,12 @@ public record FuseWindow(
     private static final Step LOWER = Step.of(
             "F1",
             "least rating of the fuse of one run",
-            "F1 = 1.25·Irms/n",
+            "F1 = 1.25·Irms/(n·fT), fT = 1 − 0.005·(T − 25) in a compartment above 25 degC",
             CURRENT,
             CONTINUOUS,
             new Symbol("Irms", CURRENT),
-            new Symbol("n", NONE));
+            new Symbol("n", NONE),
+            new Symbol("fT", NONE));
     private static final Step UPPER_BELOW_50 = Step.of(
             "F2",
             "largest rating of the fuse of one run, below 50 V",
@@ -148,7 +149,8 @@ public record FuseWindow(
 
     static FuseWindow of(CircuitInput input, double rmsA, Candidate cable, Trace trace) {
         int runs = cable.parallel();
-        double lower = trace.note(LOWER, lowerA(rmsA / runs), rmsA, runs);
+        double warm = input.fuse().temperatureFactor();
+        double lower = trace.note(LOWER, lowerA(rmsA / runs) / warm, rmsA, runs, warm);
         Double nominal = input.supply().nominalV();
         Double upper = nominal == null ? null : (Double) largest(input, cable, nominal, trace);
         Double rating = null;

@@ -188,6 +188,39 @@ record Circuits(
                 series);
     }
 
+    /** The same circuit with what is there: a size, a fuse, the pack flat and cold, another breaker. */
+    CircuitInput with(
+            CircuitInput.@Nullable Stated stated,
+            CircuitInput.@Nullable Flat flat,
+            CircuitInput.@Nullable Breaker breaker,
+            FuseSent fuse) {
+        CircuitInput plain = input();
+        return new CircuitInput(
+                plain.index(),
+                plain.name(),
+                plain.reference(),
+                plain.side(),
+                plain.supply(),
+                plain.controller(),
+                plain.lengthM(),
+                plain.cycle(),
+                plain.steady(),
+                plain.allowedDropShare(),
+                plain.table(),
+                plain.insulationC(),
+                plain.terminationC(),
+                plain.terminationKnown(),
+                plain.surroundings(),
+                plain.bundled(),
+                plain.sizes(),
+                stated,
+                plain.insulation(),
+                plain.initialC(),
+                flat,
+                breaker,
+                fuse);
+    }
+
     CircuitInput input() {
         return new CircuitInput(
                 0,
@@ -206,7 +239,13 @@ record Circuits(
                 terminationC != null,
                 surroundings,
                 bundled,
-                sizes);
+                sizes,
+                null,
+                new CircuitInput.Insulation(0.8e-3, null),
+                null,
+                null,
+                null,
+                FuseSent.UNKNOWN);
     }
 
     ConductorSizing.Result size() {
