@@ -397,7 +397,9 @@ final class CircuitSections {
                 : new Breaker(
                         "battery management",
                         peak.current().si(),
-                        peak.duration() == null ? null : (Double) peak.duration().si());
+                        peak.duration() == null
+                                ? null
+                                : (Double) peak.duration().si());
     }
 
     private static FuseSent fuse(Circuit.@Nullable Fuse sent, String pointer, Resolution resolution) {

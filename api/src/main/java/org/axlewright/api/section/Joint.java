@@ -69,7 +69,9 @@ public record Joint(
         @Nullable
         Temperature terminationRating,
 
-        @Schema(description = "Size of the cable that ends there, such as `4 AWG`, for comparison; the circuit's when left out.")
+        @Schema(
+                description =
+                        "Size of the cable that ends there, such as `4 AWG`, for comparison; the circuit's when left out.")
         @ConductorSize
         @Size(max = 40)
         @Nullable

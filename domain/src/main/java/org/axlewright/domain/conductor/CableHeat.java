@@ -144,8 +144,7 @@ final class CableHeat {
         // IEC 60853-1, Van Wormer: share of the insulation's heat that goes with the conductor
         double inner = 1 / (2 * Math.log(ratio)) - 1 / (ratio * ratio - 1);
         double insulation = INSULATION_HEAT * Math.PI / 4 * (outsideM * outsideM - copperM * copperM);
-        this.capacity =
-                Copper.VOLUMETRIC_HEAT_IEC_60949 * areaM2 + insulation * (inner + (1 - inner) * surfaceShare);
+        this.capacity = Copper.VOLUMETRIC_HEAT_IEC_60949 * areaM2 + insulation * (inner + (1 - inner) * surfaceShare);
         this.timeConstantS = capacity / lossPerK;
     }
 
@@ -207,11 +206,7 @@ final class CableHeat {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(new BracketingNthOrderBrentSolver(1e-9, 5)
-                .solve(
-                        MOST_EVALUATIONS,
-                        copperC -> heatW(currentA, copperC) - lossW(copperC),
-                        ambientC,
-                        ENDS_C));
+                .solve(MOST_EVALUATIONS, copperC -> heatW(currentA, copperC) - lossW(copperC), ambientC, ENDS_C));
     }
 
     /**
@@ -219,7 +214,8 @@ final class CableHeat {
      *
      * @param runs over which the current is shared
      */
-    @Nullable Settled settled(Cycle cycle, double rmsA, int runs) {
+    @Nullable
+    Settled settled(Cycle cycle, double rmsA, int runs) {
         OptionalDouble mean = steadyC(rmsA / runs);
         if (mean.isEmpty()) {
             return null;
@@ -272,10 +268,7 @@ final class CableHeat {
                 break;
             }
         }
-        return new Pass(
-                hottest,
-                peakStart,
-                new Balance(state[1], state[2], capacity * (state[0] - startC), state[0]));
+        return new Pass(hottest, peakStart, new Balance(state[1], state[2], capacity * (state[0] - startC), state[0]));
     }
 
     /** Temperature and the two integrals after a constant current. Once it has settled, what is made is given off. */
@@ -340,7 +333,14 @@ final class CableHeat {
     }
 
     /** Takes down what the model gave. */
-    void note(double areaM2, double wallM, @Nullable Double hottestC, @Nullable Double toLimitS, double fromC, double toC, Trace trace) {
+    void note(
+            double areaM2,
+            double wallM,
+            @Nullable Double hottestC,
+            @Nullable Double toLimitS,
+            double fromC,
+            double toC,
+            Trace trace) {
         trace.note(OUTSIDE, outsideM, areaM2, wallM);
         if (hottestC != null) {
             trace.note(FINAL, hottestC, outsideM, ambientC, bundleFactor);

@@ -111,7 +111,8 @@ public record CircuitInput(
         }
 
         /** Thickness on a conductor, m; null when the strand does not fit into the diameter outside. */
-        @Nullable Double wallM(Conductor conductor) {
+        @Nullable
+        Double wallM(Conductor conductor) {
             if (outsideM == null) {
                 return wallM;
             }
@@ -142,7 +143,8 @@ public record CircuitInput(
      * @param currentA most it may break or carry, A
      * @param durationS after which it opens, s; null when not known
      */
-    public record Breaker(String name, double currentA, @Nullable Double durationS) {}
+    public record Breaker(
+            String name, double currentA, @Nullable Double durationS) {}
 
     public CircuitInput {
         Check.positive(lengthM, "lengthM");

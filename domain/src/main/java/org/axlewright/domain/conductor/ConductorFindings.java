@@ -6,8 +6,8 @@ import static org.axlewright.domain.quantity.Dimension.EVENT_TIME;
 import static org.axlewright.domain.quantity.Dimension.TEMPERATURE;
 import static org.axlewright.domain.quantity.Dimension.VOLTAGE;
 
-import org.axlewright.domain.cable.SizeSeries;
 import java.util.stream.Collectors;
+import org.axlewright.domain.cable.SizeSeries;
 import org.axlewright.domain.conductor.ConductorSizing.Judged;
 import org.axlewright.domain.conductor.ConductorSizing.Result;
 import org.axlewright.domain.conductor.ConductorSizing.Warmth;
@@ -408,7 +408,10 @@ final class ConductorFindings {
                             .action(
                                     result.chosen() == null
                                             ? "Have the circuit designed"
-                                            : "Take " + result.chosen().conductor().size()),
+                                            : "Take "
+                                                    + result.chosen()
+                                                            .conductor()
+                                                            .size()),
                     input,
                     "/size");
         }
@@ -427,7 +430,8 @@ final class ConductorFindings {
                     Finding.of(
                                     "strand-beyond-diameter",
                                     Level.NOTICE,
-                                    input.called() + ": the strand of " + cable.conductor().size()
+                                    input.called() + ": the strand of "
+                                            + cable.conductor().size()
                                             + " does not fit into the diameter sent; its heat is not reckoned",
                                     Source.derived("seven equal wires fill 7/9 of the circle around them"))
                             .action("Send the diameter of this size, or insulationThickness"),
@@ -452,7 +456,8 @@ final class ConductorFindings {
                     Finding.of(
                                     "hotter-than-rating",
                                     Level.CAUTION,
-                                    input.called() + ": by the physical model " + cable.conductor().size()
+                                    input.called() + ": by the physical model "
+                                            + cable.conductor().size()
                                             + " reaches {actual}, above the {limit} of the table's column; the table governs the size, the model"
                                             + " says how little is left",
                                     CableHeat.CONVECTION)

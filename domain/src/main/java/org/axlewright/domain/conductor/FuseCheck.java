@@ -36,15 +36,17 @@ public final class FuseCheck {
     /** Share of the rating at which makers' curves begin to end: 200 % opens within minutes. Source: UL 248-14. */
     private static final double OPENS_WITHIN_MINUTES = 2;
 
-    private static final Source PLACE =
-            Source.regulation("33 CFR 183.455(b): 7 in, or 40 in sheathed; ABYC E-11 up to 72 in from a battery post, recalled");
+    private static final Source PLACE = Source.regulation(
+            "33 CFR 183.455(b): 7 in, or 40 in sheathed; ABYC E-11 up to 72 in from a battery post, recalled");
     private static final Source LEAST =
             Source.derived("Ohm's law: flat and cold pack, cable at its hottest, a fault at its far end");
-    private static final Source CURVE = Source.published("maker's melting curve as sent, straight between its points on both logarithms");
+    private static final Source CURVE =
+            Source.published("maker's melting curve as sent, straight between its points on both logarithms");
     private static final Source RANGE = Source.published(
             "UL 248-14 as in a fuse maker's selection guide: carries 100 %, opens in 1 h at 135 %, in 2 to 4 min at 200 %");
     private static final Source NOTES = Source.weak("fuse makers' selection notes");
-    private static final Source PRACTICE = Source.published("controller maker's note: a 100 A fuse carries 200 A for seconds");
+    private static final Source PRACTICE =
+            Source.published("controller maker's note: a 100 A fuse carries 200 A for seconds");
 
     private static final Step LEAST_FAULT = Step.of(
             "Imin",
@@ -174,7 +176,8 @@ public final class FuseCheck {
                     Finding.of(
                                     "fuse-below-load",
                                     Level.WARNING,
-                                    input.called() + ": a fuse of {actual} does not carry the current for hours; it takes {limit}",
+                                    input.called()
+                                            + ": a fuse of {actual} does not carry the current for hours; it takes {limit}",
                                     FuseWindow.CONTINUOUS)
                             .actual(actual)
                             .limit(new Measure(window.lowerA(), CURRENT))
@@ -188,7 +191,8 @@ public final class FuseCheck {
                     Finding.of(
                                     "fuse-above-cable",
                                     Level.DANGER,
-                                    input.called() + ": a fuse of {actual} does not protect the cable, which allows {limit}",
+                                    input.called()
+                                            + ": a fuse of {actual} does not protect the cable, which allows {limit}",
                                     FuseWindow.LARGEST)
                             .actual(actual)
                             .limit(new Measure(window.upperA(), CURRENT))
@@ -218,7 +222,8 @@ public final class FuseCheck {
                     Finding.of(
                                     "fuse-voltage-below-full-charge",
                                     Level.DANGER,
-                                    input.called() + ": a fuse for {actual} does not end the arc at {limit}, the pack at full charge",
+                                    input.called()
+                                            + ": a fuse for {actual} does not end the arc at {limit}, the pack at full charge",
                                     NOTES)
                             .actual(new Measure(volts, VOLTAGE))
                             .limit(new Measure(window.voltageV(), VOLTAGE))
@@ -233,11 +238,13 @@ public final class FuseCheck {
                     Finding.of(
                                     "interrupting-below-fault",
                                     Level.DANGER,
-                                    input.called() + ": a fuse that breaks {actual} bursts at the {limit} of a short circuit",
+                                    input.called()
+                                            + ": a fuse that breaks {actual} bursts at the {limit} of a short circuit",
                                     NOTES)
                             .actual(new Measure(breaking, CURRENT))
                             .limit(new Measure(window.interruptingA(), CURRENT))
-                            .action("Take a fuse with an interrupting rating at or above the short-circuit current, such as class T"));
+                            .action(
+                                    "Take a fuse with an interrupting rating at or above the short-circuit current, such as class T"));
         }
     }
 
@@ -253,7 +260,8 @@ public final class FuseCheck {
                     Finding.of(
                                     "peak-melts-fuse",
                                     Level.WARNING,
-                                    input.called() + ": a normal peak lasts {actual} times as long as the fuse stands it",
+                                    input.called()
+                                            + ": a normal peak lasts {actual} times as long as the fuse stands it",
                                     CURVE)
                             .actual(Measure.number(share))
                             .limit(Measure.number(1))
@@ -266,13 +274,12 @@ public final class FuseCheck {
                     Finding.of(
                                     "peak-beyond-curve",
                                     Level.CAUTION,
-                                    input.called() + ": the peak of {actual} lies beyond the last point of the melting curve",
+                                    input.called()
+                                            + ": the peak of {actual} lies beyond the last point of the melting curve",
                                     CURVE)
                             .actual(new Measure(each, CURRENT))
                             .action("Send points up to the peak"));
-        } else if (share == null
-                && fuse.ratingA() != null
-                && each > fuse.ratingA()) {
+        } else if (share == null && fuse.ratingA() != null && each > fuse.ratingA()) {
             add(
                     trace,
                     input,
@@ -280,7 +287,8 @@ public final class FuseCheck {
                     Finding.of(
                                     "peak-above-fuse",
                                     Level.CAUTION,
-                                    input.called() + ": the peak of {actual} is above the fuse of {limit}; it must outlast the peak",
+                                    input.called()
+                                            + ": the peak of {actual} is above the fuse of {limit}; it must outlast the peak",
                                     PRACTICE)
                             .actual(new Measure(each, CURRENT))
                             .limit(new Measure(fuse.ratingA(), CURRENT))
@@ -316,10 +324,8 @@ public final class FuseCheck {
         if (melts == null || initial >= Adiabatic.FAULT_END_C) {
             return;
         }
-        double stands = Adiabatic.timeS(
-                least,
-                cable.conductor().areaM2(),
-                Adiabatic.constant(initial, Adiabatic.FAULT_END_C));
+        double stands =
+                Adiabatic.timeS(least, cable.conductor().areaM2(), Adiabatic.constant(initial, Adiabatic.FAULT_END_C));
         if (melts > stands) {
             add(
                     trace,
@@ -391,7 +397,8 @@ public final class FuseCheck {
                     Finding.of(
                                     "fuse-too-far",
                                     Level.WARNING,
-                                    input.called() + ": {actual} of cable before the fuse are protected by nothing; {limit} are allowed",
+                                    input.called()
+                                            + ": {actual} of cable before the fuse are protected by nothing; {limit} are allowed",
                                     PLACE)
                             .actual(new Measure(distance, LENGTH))
                             .limit(new Measure(limit, LENGTH))
@@ -405,7 +412,8 @@ public final class FuseCheck {
                     Finding.of(
                                     "one-fuse-for-parallel-runs",
                                     Level.WARNING,
-                                    input.called() + ": one fuse for {actual} runs does not protect the single run when another opens",
+                                    input.called()
+                                            + ": one fuse for {actual} runs does not protect the single run when another opens",
                                     Source.memory("NEC 240.8 and 310.10(G)"))
                             .actual(Measure.number(cable.parallel()))
                             .action("Give each run its own fuse"));

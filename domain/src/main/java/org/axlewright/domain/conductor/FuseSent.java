@@ -108,7 +108,8 @@ public record FuseSent(
 
     /** Whether a current lies above the last point: it melts sooner than there, nobody knows how much. */
     boolean beyondCurve(double currentA) {
-        return !curve.isEmpty() && currentA / temperatureFactor() > curve.get(curve.size() - 1).currentA();
+        return !curve.isEmpty()
+                && currentA / temperatureFactor() > curve.get(curve.size() - 1).currentA();
     }
 
     /** Whether a current lies below the first point: it melts later than there, if ever. */

@@ -37,8 +37,7 @@ class CableHeatInvariantsTest {
 
     private static CableHeat cable(String awg, double ambientC, double bundle) {
         Conductor conductor = Conductor.of(ConductorSize.parse(awg + " AWG"));
-        return new CableHeat(
-                conductor.resistanceOhmPerM(75, SILENT), 75, conductor.areaM2(), 0.8e-3, ambientC, bundle);
+        return new CableHeat(conductor.resistanceOhmPerM(75, SILENT), 75, conductor.areaM2(), 0.8e-3, ambientC, bundle);
     }
 
     /** Heat made in the copper is kept or given off. */
@@ -89,7 +88,8 @@ class CableHeatInvariantsTest {
     /** The time to a temperature is never shorter than if no heat left the copper, and longer from a colder start. */
     @Property(tries = 200, seed = "20261125")
     void heatThatLeavesTakesTime(
-            @ForAll @DoubleRange(min = 150, max = 900) double currentA, @ForAll @DoubleRange(min = 30, max = 90) double startC) {
+            @ForAll @DoubleRange(min = 150, max = 900) double currentA,
+            @ForAll @DoubleRange(min = 30, max = 90) double startC) {
         CableHeat heat = cable("6", 30, 1);
         double area = Conductor.of(ConductorSize.parse("6 AWG")).areaM2();
         OptionalDouble time = heat.timeS(currentA, startC, 105);
@@ -113,7 +113,8 @@ class CableHeatInvariantsTest {
 
     @Property(tries = 200, seed = "20261125")
     void hotterAirBundlesAndThinnerCopperMakeItHotter(
-            @ForAll @DoubleRange(min = 10, max = 110) double currentA, @ForAll @DoubleRange(min = -20, max = 60) double airC) {
+            @ForAll @DoubleRange(min = 10, max = 110) double currentA,
+            @ForAll @DoubleRange(min = -20, max = 60) double airC) {
         double alone = cable("6", airC, 1).steadyC(currentA).orElseThrow();
         cable("6", airC + 5, 1).steadyC(currentA).ifPresent(t -> assertThat(t).isGreaterThan(alone));
         cable("6", airC, 0.7).steadyC(currentA).ifPresent(t -> assertThat(t).isGreaterThan(alone));
@@ -138,7 +139,8 @@ class CableHeatInvariantsTest {
                                 assertThat(settled.hottestC()).isBetween(air - 0.01, CableHeat.ENDS_C);
                             }
                             heat.timeS(current, -60, 200)
-                                    .ifPresent(seconds -> assertThat(seconds).isFinite().isPositive());
+                                    .ifPresent(seconds ->
+                                            assertThat(seconds).isFinite().isPositive());
                         }
                     }
                 }

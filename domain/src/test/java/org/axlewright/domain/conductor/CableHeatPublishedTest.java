@@ -51,8 +51,26 @@ class CableHeatPublishedTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "6, 60", "6, 75", "6, 105", "4, 60", "4, 75", "4, 105", "2, 60", "2, 75", "2, 105", "1/0, 60", "1/0, 75", "1/0, 105",
-        "2/0, 60", "2/0, 75", "2/0, 105", "4/0, 60", "4/0, 75", "4/0, 90", "4/0, 105", "4/0, 125"
+        "6, 60",
+        "6, 75",
+        "6, 105",
+        "4, 60",
+        "4, 75",
+        "4, 105",
+        "2, 60",
+        "2, 75",
+        "2, 105",
+        "1/0, 60",
+        "1/0, 75",
+        "1/0, 105",
+        "2/0, 60",
+        "2/0, 75",
+        "2/0, 105",
+        "4/0, 60",
+        "4/0, 75",
+        "4/0, 90",
+        "4/0, 105",
+        "4/0, 125"
     })
     void theBoatTableHoldsForACableInStillAir(String awg, double columnC) {
         assertThat(shareOfRise(awg, columnC, AmpacityTable.CFR_33_183_425)).isBetween(0.70, 1.10);
@@ -75,8 +93,8 @@ class CableHeatPublishedTest {
     private static double shareOfRise(String awg, double columnC, AmpacityTable table) {
         Conductor conductor = Conductor.of(ConductorSize.parse(awg + " AWG"));
         double currentA = table.currentA(table.row(conductor.areaM2()).orElseThrow(), columnC);
-        CableHeat heat = new CableHeat(
-                conductor.resistanceOhmPerM(columnC, SILENT), columnC, conductor.areaM2(), 0.8e-3, 30, 1);
+        CableHeat heat =
+                new CableHeat(conductor.resistanceOhmPerM(columnC, SILENT), columnC, conductor.areaM2(), 0.8e-3, 30, 1);
         return (heat.steadyC(currentA).orElseThrow() - 30) / (columnC - 30);
     }
 }
