@@ -16,7 +16,7 @@ import tools.jackson.databind.JsonNode;
  * Full requests kept as files: {@code acceptance/<calculation>/<case>.json} with {@code title}, {@code standing} (published, regulation,
  * formula, derived, weak), {@code source}, optional {@code query}, {@code request}, {@code status} and {@code expect}: a list of
  * {@code pointer} into the answer with {@code value} and {@code tolerance} (a number, or a text like {@code "10 %"}), or with
- * {@code equals}, or with {@code absent: true}; {@code findings} lists codes that must be there.
+ * {@code equals}, or with {@code absent: true}; {@code findings} lists codes that must be there, {@code noFindings} codes that must not.
  */
 class AcceptanceIT extends Running {
 
@@ -50,6 +50,9 @@ class AcceptanceIT extends Running {
         }
         for (JsonNode code : one.path("findings")) {
             assertThat(answer.path("findings").findValuesAsString("code")).contains(code.asString());
+        }
+        for (JsonNode code : one.path("noFindings")) {
+            assertThat(answer.path("findings").findValuesAsString("code")).doesNotContain(code.asString());
         }
     }
 

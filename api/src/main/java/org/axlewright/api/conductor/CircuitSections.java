@@ -11,6 +11,7 @@ import java.util.Objects;
 import org.axlewright.api.calculation.PackSections;
 import org.axlewright.api.calculation.Resolution;
 import org.axlewright.api.problem.Fault;
+import org.axlewright.api.section.Accessories;
 import org.axlewright.api.section.Circuit;
 import org.axlewright.api.section.Drive;
 import org.axlewright.api.section.Form;
@@ -198,8 +199,8 @@ final class CircuitSections {
                         ? null
                         : (Double) circuit.initialTemperature().si(),
                 flat(circuit, pack, supply, side, pointer, resolution),
-                side == CircuitSide.BATTERY ? breaker(setup) : null,
-                fuse(circuit.fuse(), pointer + "/fuse", resolution));
+                side == CircuitSide.BATTERY && supply.fullV() != null ? breakers(setup) : List.of(),
+                side == CircuitSide.BATTERY ? fuse(circuit.fuse(), pointer + "/fuse", resolution) : FuseSent.UNKNOWN);
     }
 
     /** Null when the profile has a gap or carries nothing; the fault is noted. */
@@ -389,20 +390,38 @@ final class CircuitSections {
         return new Flat(pack.voltages(Trace.withoutWorking()).cutOffV(), factor);
     }
 
-    private static @Nullable Breaker breaker(Setup setup) {
+    /** What opens under a fault beside the fuse. The battery management opens past its peak and is good for no more. */
+    private static List<Breaker> breakers(Setup setup) {
+        List<Breaker> breakers = new ArrayList<>();
         Pack.Limits limits = setup.pack() == null ? null : setup.pack().limits();
         Pack.Peak peak = limits == null ? null : limits.peakDischarge();
-        return peak == null || peak.current() == null
-                ? null
-                : new Breaker(
-                        "battery management",
-                        peak.current().si(),
-                        peak.duration() == null
-                                ? null
-                                : (Double) peak.duration().si());
+        if (peak != null && peak.current() != null) {
+            double most = peak.current().si();
+            breakers.add(new Breaker(
+                    "battery management", "/pack/limits/peakDischarge/current", most, most, si(peak.duration())));
+        }
+        Accessories.Contactor contactor =
+                setup.accessories() == null ? null : setup.accessories().contactor();
+        if (contactor != null && contactor.ratedCurrent() != null) {
+            breakers.add(new Breaker(
+                    "contactor",
+                    "/accessories/contactor/ratedCurrent",
+                    contactor.ratedCurrent().si(),
+                    si(contactor.breakingCurrent()),
+                    si(contactor.openingTime())));
+        }
+        return breakers;
     }
 
     private static FuseSent fuse(Circuit.@Nullable Fuse sent, String pointer, Resolution resolution) {
+        if (sent == null || sent.temperature() == null) {
+            resolution.assume(
+                    "fuse-temperature",
+                    pointer + "/temperature",
+                    new Measure(FuseSent.RATED_C, TEMPERATURE),
+                    "ratings and curves hold there; in a hot compartment a fuse carries less",
+                    Source.weak("fuse makers' selection notes"));
+        }
         if (sent == null) {
             return FuseSent.UNKNOWN;
         }
@@ -430,20 +449,12 @@ final class CircuitSections {
                     "A fuse melts faster at a larger current: send the points by rising current and falling time"));
             return FuseSent.UNKNOWN;
         }
-        double temperature = sent.temperature() != null
-                ? sent.temperature().si()
-                : resolution.assume(
-                        "fuse-temperature",
-                        pointer + "/temperature",
-                        new Measure(FuseSent.RATED_C, TEMPERATURE),
-                        "ratings and curves hold there; in a hot compartment a fuse carries less",
-                        Source.weak("fuse makers' selection notes"));
         return new FuseSent(
                 si(sent.rating()),
                 si(sent.voltageRating()),
                 si(sent.interruptingRating()),
                 curve,
-                temperature,
+                si(sent.temperature()),
                 sent.perParallelRun(),
                 si(sent.distance()),
                 Boolean.TRUE.equals(sent.sheathed()));

@@ -95,7 +95,17 @@ public record Accessories(
             @Schema(description = "Rated continuous current of its contacts.")
             @Within(min = 0.1, max = 5000, unit = "A")
             @Nullable
-            Current ratedCurrent) {}
+            Current ratedCurrent,
+
+            @Schema(description = "Direct current at full charge that its contacts may break; not the rated one.")
+            @Within(min = 0.1, max = 100_000, unit = "A")
+            @Nullable
+            Current breakingCurrent,
+
+            @Schema(description = "Time from the start of a fault until its contacts open.")
+            @Within(min = 0.0001, max = 3600, unit = "s")
+            @Nullable
+            Time openingTime) {}
 
     /** A tap across some blocks. */
     @Schema(description = "A tap across some blocks of the pack.")

@@ -25,7 +25,8 @@ public record ConductorSize(SizeSeries series, String designation) {
         Matcher matcher = DESIGNATION.matcher(text.strip().toUpperCase(Locale.ROOT));
         if (!matcher.matches()) {
             throw new Unreadable("Conductor size \"" + text
-                    + "\" is not read; write it with its series, as 2/0 AWG, 35 mm2 or 4 SAE");
+                    + "\" is not read; write it with its series, as 2/0 AWG, 35 mm2 or 4 SAE"
+                    + (text.contains("-") ? ", and the number of runs side by side apart from the size" : ""));
         }
         SizeSeries series = switch (matcher.group(2)) {
             case "AWG" -> SizeSeries.AWG;

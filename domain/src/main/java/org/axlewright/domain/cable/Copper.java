@@ -40,6 +40,11 @@ public final class Copper {
         return (INFERRED_ZERO_IEC_60949 + temperatureC) / (INFERRED_ZERO_IEC_60949 + referenceC);
     }
 
+    /** Change of that ratio by kelvin. */
+    public static double ratioPerK(double referenceC) {
+        return 1 / (INFERRED_ZERO_IEC_60949 + referenceC);
+    }
+
     /** Resistivity, ohm m, at a temperature in degC. */
     public static double resistivityOhmM(double temperatureC) {
         return RESISTIVITY_IACS_20 * ratio(temperatureC, 20);

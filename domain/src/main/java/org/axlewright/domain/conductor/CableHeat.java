@@ -15,8 +15,6 @@ import org.axlewright.domain.trace.Step;
 import org.axlewright.domain.trace.Symbol;
 import org.axlewright.domain.trace.Trace;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +22,9 @@ import org.jspecify.annotations.Nullable;
  * crosses the insulation by conduction and leaves its surface by free convection and radiation. The insulation follows the copper without
  * delay, so that one temperature tells the state; its heat is shared between the two sides as IEC 60853-1 does. A physical model beside
  * the tables, which govern the size.
+ *
+ * <p>The heat given off is worked out at some temperatures and taken along straight lines between them. Between two of these the gain is
+ * then linear in the temperature, so that every stretch is solved exactly, by one logarithm and one exponential.
  */
 final class CableHeat {
 
@@ -48,14 +49,10 @@ final class CableHeat {
     /** Share of a strand that is copper: seven equal round wires in the circle around them. */
     private static final double FILL = 7.0 / 9;
 
-    /** Steps within a time constant of the cable: the fourth-order method is then good to some thousandths of a kelvin. */
-    private static final double STEPS_PER_TIME_CONSTANT = 4;
-
-    /** Time constants after which a constant current has settled. */
-    private static final double SETTLED_AFTER = 14;
+    /** Where a run that leaves the model is cut off, degC. */
+    private static final double CUT_OFF_C = 2 * ENDS_C;
 
     private static final int KNOTS = 16;
-    private static final int TIME_PARTS = 24;
     private static final int MOST_CYCLES = 40;
     private static final int MOST_EVALUATIONS = 100;
     private static final double CLOSE_K = 1e-4;
@@ -187,9 +184,13 @@ final class CableHeat {
         while (k < KNOTS - 1 && knotsC[k] < rise) {
             k++;
         }
-        double slope = (knotsW[k] - knotsW[k - 1]) / (knotsC[k] - knotsC[k - 1]);
-        double loss = knotsW[k - 1] + slope * (rise - knotsC[k - 1]);
+        double loss = knotsW[k - 1] + slopeWPerK(k) * (rise - knotsC[k - 1]);
         return copperC < ambientC ? -loss : loss;
+    }
+
+    /** Further heat given off by kelvin on the line that ends at a knot, W/(m K). */
+    private double slopeWPerK(int k) {
+        return (knotsW[k] - knotsW[k - 1]) / (knotsC[k] - knotsC[k - 1]);
     }
 
     /** Heat made in a metre, W/m. */
@@ -252,84 +253,115 @@ final class CableHeat {
     private record Pass(double hottestC, double peakStartC, Balance balance) {}
 
     private Pass pass(List<Segment> segments, double startC, int runs) {
-        double[] state = {startC, 0, 0};
-        double hottest = startC;
-        double peakStart = startC;
+        double rise = startC - ambientC;
+        double most = CUT_OFF_C - ambientC;
+        double in = 0;
+        double out = 0;
+        double hottest = rise;
+        double peakStart = rise;
         double peakA = -1;
         for (Segment segment : segments) {
-            double each = segment.currentA() / runs;
-            if (segment.currentA() > peakA || (segment.currentA() == peakA && state[0] > peakStart)) {
+            if (segment.currentA() > peakA || (segment.currentA() == peakA && rise > peakStart)) {
                 peakA = segment.currentA();
-                peakStart = state[0];
+                peakStart = rise;
             }
-            state = after(segment.durationS(), each, state);
-            hottest = Math.max(hottest, state[0]);
-            if (!(state[0] < 2 * ENDS_C)) {
+            double left = segment.durationS();
+            while (left > 0 && rise < most) {
+                Stretch stretch = stretch(segment.currentA() / runs, rise, most, left);
+                left = stretch.reachesEnd ? left - stretch.timeS : 0;
+                rise = stretch.toK;
+                in += stretch.inJ;
+                out += stretch.outJ;
+            }
+            hottest = Math.max(hottest, rise);
+            if (rise >= most) {
                 break;
             }
         }
-        return new Pass(hottest, peakStart, new Balance(state[1], state[2], capacity * (state[0] - startC), state[0]));
-    }
-
-    /** Temperature and the two integrals after a constant current. Once it has settled, what is made is given off. */
-    private double[] after(double durationS, double currentA, double[] from) {
-        Warming warming = new Warming(currentA);
-        double moving = Math.min(durationS, SETTLED_AFTER * timeConstantS);
-        int steps = (int) Math.ceil(STEPS_PER_TIME_CONSTANT * moving / timeConstantS);
-        double step = moving / Math.max(1, steps);
-        ClassicalRungeKuttaIntegrator method = new ClassicalRungeKuttaIntegrator(step);
-        double[] state = from;
-        for (int i = 0; i < Math.max(1, steps) && state[0] < 2 * ENDS_C; i++) {
-            state = method.singleStep(warming, 0, state, step);
-        }
-        double rest = durationS - moving;
-        if (rest > 0) {
-            double settled = heatW(currentA, state[0]) * rest;
-            state = new double[] {state[0], state[1] + settled, state[2] + settled};
-        }
-        return state;
-    }
-
-    /** Temperature, heat made, heat given off. */
-    private final class Warming implements OrdinaryDifferentialEquation {
-        private final double currentA;
-
-        Warming(double currentA) {
-            this.currentA = currentA;
-        }
-
-        @Override
-        public int getDimension() {
-            return 3;
-        }
-
-        @Override
-        public double[] computeDerivatives(double t, double[] state) {
-            double in = heatW(currentA, state[0]);
-            double out = lossW(state[0]);
-            return new double[] {(in - out) / capacity, in, out};
-        }
+        double endC = ambientC + rise;
+        return new Pass(
+                ambientC + hottest, ambientC + peakStart, new Balance(in, out, capacity * (endC - startC), endC));
     }
 
     /** Time in which a current brings the copper from one temperature to a higher one, s; nothing when it never does. */
     OptionalDouble timeS(double currentA, double fromC, double toC) {
-        if (fromC >= toC) {
-            return OptionalDouble.of(0);
-        }
         double time = 0;
-        double width = (toC - fromC) / TIME_PARTS;
-        double gain = heatW(currentA, fromC) - lossW(fromC);
-        for (int i = 1; i <= TIME_PARTS; i++) {
-            double next = heatW(currentA, fromC + i * width) - lossW(fromC + i * width);
-            if (!(gain > 0 && next > 0)) {
+        double rise = fromC - ambientC;
+        double most = toC - ambientC;
+        while (rise < most) {
+            Stretch stretch = stretch(currentA, rise, most, Double.POSITIVE_INFINITY);
+            if (!stretch.reachesEnd || stretch.toK <= rise) {
                 return OptionalDouble.empty();
             }
-            // exact where the gain falls along a straight line
-            double change = next / gain - 1;
-            time += capacity * width / gain * (Math.abs(change) < 1e-9 ? 1 : Math.log1p(change) / change);
-            gain = next;
+            time += stretch.timeS;
+            rise = stretch.toK;
         }
         return OptionalDouble.of(time);
+    }
+
+    /** A time along one straight line of the heat given off, up to a rise over the air; whether it ended at the end of the line. */
+    private record Stretch(double toK, double timeS, double inJ, double outJ, boolean reachesEnd) {}
+
+    /**
+     * Exact solution of {@code C·dT/dt = g + b·(T − T0)} along the line on which the temperature moves, up to its end or a time.
+     *
+     * @param fromK rise over the air at the start
+     * @param mostK where a warming ends at the latest
+     */
+    private Stretch stretch(double currentA, double fromK, double mostK, double mostS) {
+        double heat = heatW(currentA, ambientC + fromK);
+        double heatPerK = currentA * currentA * resistance20 * Copper.ratioPerK(20);
+        double gain = heat - lossW(ambientC + fromK);
+        boolean warms = gain > 0;
+        boolean away = fromK == 0 || warms == (fromK > 0);
+        int k = line(Math.abs(fromK), away);
+        double lossPerK = slopeWPerK(k);
+        double change = heatPerK - lossPerK;
+        boolean above = fromK > 0 || (fromK == 0 && warms);
+        double knot = away ? knotsC[k] : knotsC[k - 1];
+        double end = above ? knot : -knot;
+        if (warms && (end > mostK || (away && above && k == KNOTS - 1))) {
+            end = mostK;
+        }
+        double toEnd = capacity / gain * (end - fromK) * logOver(change / gain * (end - fromK));
+        boolean reaches = gain != 0 && toEnd <= mostS;
+        double time = reaches ? toEnd : mostS;
+        if (Double.isInfinite(time)) {
+            return new Stretch(fromK, time, 0, 0, false);
+        }
+        double alone = gain * time / capacity;
+        double exponent = change * time / capacity;
+        double mean = alone * meanOver(exponent);
+        return new Stretch(
+                reaches ? end : fromK + alone * expOver(exponent),
+                time,
+                (heat + heatPerK * mean) * time,
+                (heat - gain + lossPerK * mean) * time,
+                reaches);
+    }
+
+    /** Number of the line on which a distance from the temperature of the air lies, towards the larger or the smaller. */
+    private int line(double riseK, boolean away) {
+        int k = 1;
+        while (k < KNOTS - 1 && (away ? knotsC[k] <= riseK : knotsC[k] < riseK)) {
+            k++;
+        }
+        return k;
+    }
+
+    /** {@code ln(1 + x)/x}; infinite where the end is never reached. */
+    private static double logOver(double x) {
+        return x <= -1 ? Double.POSITIVE_INFINITY : Math.abs(x) < 1e-9 ? 1 : Math.log1p(x) / x;
+    }
+
+    /** {@code (eˣ − 1)/x}. */
+    private static double expOver(double x) {
+        return Math.abs(x) < 1e-9 ? 1 : Math.expm1(x) / x;
+    }
+
+    /** {@code (eˣ − 1 − x)/x²}, the mean of the rise over its rate and time; by its series where the difference would lose its digits. */
+    private static double meanOver(double x) {
+        return Math.abs(x) < 1e-3 ? 0.5 + x / 6 + x * x / 24 + x * x * x / 120 : (Math.expm1(x) - x) / (x * x);
     }
 
     /** Takes down what the model gave. */

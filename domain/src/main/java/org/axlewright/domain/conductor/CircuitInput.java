@@ -1,5 +1,6 @@
 package org.axlewright.domain.conductor;
 
+import java.util.List;
 import org.axlewright.domain.cable.Conductor;
 import org.axlewright.domain.cable.SizeSeries;
 import org.axlewright.domain.check.Check;
@@ -22,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param stated size that is to be judged; null when it is only to be chosen
  * @param initialC temperature of the conductor before the peak, degC; null for that of the repeated cycle
  * @param flat the pack when it gives least; null when not known
- * @param breaker what else can open the circuit; null when not known
+ * @param breakers what else can open the circuit, as far as it is known
  */
 public record CircuitInput(
         int index,
@@ -46,7 +47,7 @@ public record CircuitInput(
         Insulation insulation,
         @Nullable Double initialC,
         @Nullable Flat flat,
-        @Nullable Breaker breaker,
+        List<Breaker> breakers,
         FuseSent fuse) {
 
     /**
@@ -140,13 +141,30 @@ public record CircuitInput(
     /**
      * A contactor or the battery management.
      *
-     * @param currentA most it may break or carry, A
-     * @param durationS after which it opens, s; null when not known
+     * @param pointer where its rating stands in the request
+     * @param carriesA what it carries, A
+     * @param breaksA most it may break, A; null when not known
+     * @param opensAfterS time after which it opens on a fault, s; null when not known
      */
     public record Breaker(
-            String name, double currentA, @Nullable Double durationS) {}
+            String name,
+            String pointer,
+            double carriesA,
+            @Nullable Double breaksA,
+            @Nullable Double opensAfterS) {
+        public Breaker {
+            Check.positive(carriesA, "carriesA");
+            if (breaksA != null) {
+                Check.positive(breaksA, "breaksA");
+            }
+            if (opensAfterS != null) {
+                Check.positive(opensAfterS, "opensAfterS");
+            }
+        }
+    }
 
     public CircuitInput {
+        breakers = List.copyOf(breakers);
         Check.positive(lengthM, "lengthM");
         Check.positive(cycle.peakA(), "peak current");
         Check.within(allowedDropShare, 0, 1, "allowedDropShare");

@@ -6,6 +6,7 @@ import static org.axlewright.domain.quantity.Dimension.LENGTH;
 import static org.axlewright.domain.quantity.Dimension.NONE;
 import static org.axlewright.domain.quantity.Dimension.RESISTANCE;
 import static org.axlewright.domain.quantity.Dimension.RESISTANCE_PER_LENGTH;
+import static org.axlewright.domain.quantity.Dimension.TEMPERATURE;
 import static org.axlewright.domain.quantity.Dimension.VOLTAGE;
 
 import java.util.ArrayList;
@@ -35,6 +36,9 @@ public final class FuseCheck {
 
     /** Share of the rating at which makers' curves begin to end: 200 % opens within minutes. Source: UL 248-14. */
     private static final double OPENS_WITHIN_MINUTES = 2;
+
+    /** Share of the rating that may still flow for an hour. Source: UL 248-14. */
+    private static final double OPENS_WITHIN_AN_HOUR = 1.35;
 
     private static final Source PLACE = Source.regulation(
             "33 CFR 183.455(b): 7 in, or 40 in sheathed; ABYC E-11 up to 72 in from a battery post, recalled");
@@ -154,21 +158,32 @@ public final class FuseCheck {
     }
 
     private static void find(CircuitInput input, FuseWindow window, Candidate cable, Verdict verdict, Trace trace) {
-        rating(input, window, trace);
+        rating(input, window, cable, trace);
+        tripCurrent(input, window, trace);
+        compartment(input, window, cable, trace);
         ratings(input, window, trace);
         peaks(input, cable, verdict, trace);
         leastFault(input, window, cable, verdict, trace);
-        breaker(input, window, trace);
+        for (Breaker breaker : input.breakers()) {
+            if (breaker.breaksA() == null) {
+                carriesOnly(input, window, breaker, trace);
+            } else {
+                opensFirst(input, window, breaker, breaker.breaksA(), trace);
+            }
+        }
         place(input, cable, trace);
     }
 
-    private static void rating(CircuitInput input, FuseWindow window, Trace trace) {
+    /** Too small for the mean current, or without the quarter above it that a current of hours asks for: two things. */
+    private static void rating(CircuitInput input, FuseWindow window, Candidate cable, Trace trace) {
         Double rating = input.fuse().ratingA();
         if (rating == null) {
             return;
         }
         Measure actual = new Measure(rating, CURRENT);
-        if (rating < window.lowerA()) {
+        double carries = rating * input.fuse().temperatureFactor();
+        double mean = input.cycle().rmsA(Trace.withoutWorking()) / cable.parallel();
+        if (carries < mean) {
             add(
                     trace,
                     input,
@@ -177,11 +192,26 @@ public final class FuseCheck {
                                     "fuse-below-load",
                                     Level.WARNING,
                                     input.called()
-                                            + ": a fuse of {actual} does not carry the current for hours; it takes {limit}",
+                                            + ": in its compartment the fuse carries {actual}, the mean current is {limit}; it opens in normal use",
+                                    FuseWindow.CONTINUOUS)
+                            .actual(new Measure(carries, CURRENT))
+                            .limit(new Measure(mean, CURRENT))
+                            .action("Take a larger fuse, and the cable that it protects"));
+        } else if (rating < window.lowerA()) {
+            add(
+                    trace,
+                    input,
+                    "/fuse/rating",
+                    Finding.of(
+                                    "fuse-without-margin",
+                                    Level.CAUTION,
+                                    input.called()
+                                            + ": a fuse of {actual} carries the mean current without the quarter above it that hours of load"
+                                            + " ask for; that takes {limit}",
                                     FuseWindow.CONTINUOUS)
                             .actual(actual)
                             .limit(new Measure(window.lowerA(), CURRENT))
-                            .action("Take a larger fuse, and the cable that it protects"));
+                            .action("Take the next larger fuse that the cable allows"));
         }
         if (window.upperA() != null && rating > window.upperA()) {
             add(
@@ -198,18 +228,49 @@ public final class FuseCheck {
                             .limit(new Measure(window.upperA(), CURRENT))
                             .action("Take a smaller fuse or a thicker cable"));
         }
+    }
+
+    private static void tripCurrent(CircuitInput input, FuseWindow window, Trace trace) {
+        Double rating = input.fuse().ratingA() != null ? input.fuse().ratingA() : window.ratingA();
+        if (rating != null) {
+            add(
+                    trace,
+                    input,
+                    "/fuse/rating",
+                    Finding.of(
+                                    "rating-is-no-trip-current",
+                                    Level.NOTICE,
+                                    input.called()
+                                            + ": {actual} is what the fuse carries, not where it opens: {limit} may flow for an hour, twice the"
+                                            + " rating for seconds to minutes",
+                                    RANGE)
+                            .actual(new Measure(rating, CURRENT))
+                            .limit(new Measure(OPENS_WITHIN_AN_HOUR * rating, CURRENT)));
+        }
+    }
+
+    /** A fuse whose compartment nobody measured, on a cable that is known to lie hot. */
+    private static void compartment(CircuitInput input, FuseWindow window, Candidate cable, Trace trace) {
+        double air = ConductorSizing.air(input, input.columnC()).ambientC();
+        FuseSent fuse = input.fuse();
+        if (fuse.temperatureC() != null || air <= AmpacityTable.BASE_C || air > FuseSent.HOTTEST_C) {
+            return;
+        }
+        double there = window.lowerA() / FuseSent.temperatureFactor(air);
         add(
                 trace,
                 input,
-                "/fuse/rating",
+                "/fuse/temperature",
                 Finding.of(
-                                "rating-is-no-trip-current",
-                                Level.NOTICE,
+                                "fuse-temperature-unknown",
+                                Level.CAUTION,
                                 input.called()
-                                        + ": {actual} is what the fuse carries, not where it opens: it bears a third more for an hour and twice as"
-                                        + " much for seconds to minutes; nor does what a part carries say what it may make or break",
-                                RANGE)
-                        .actual(actual));
+                                        + ": the cable lies at {actual}; a fuse in the same air would need {limit}, where the figures here hold"
+                                        + " for one in the cool",
+                                NOTES)
+                        .actual(new Measure(air, TEMPERATURE))
+                        .limit(new Measure(there, CURRENT))
+                        .action("Send the temperature of the fuse's compartment"));
     }
 
     private static void ratings(CircuitInput input, FuseWindow window, Trace trace) {
@@ -279,7 +340,7 @@ public final class FuseCheck {
                                     CURVE)
                             .actual(new Measure(each, CURRENT))
                             .action("Send points up to the peak"));
-        } else if (share == null && fuse.ratingA() != null && each > fuse.ratingA()) {
+        } else if (share == null && fuse.ratingA() != null && each > fuse.ratingA() * fuse.temperatureFactor()) {
             add(
                     trace,
                     input,
@@ -288,10 +349,10 @@ public final class FuseCheck {
                                     "peak-above-fuse",
                                     Level.CAUTION,
                                     input.called()
-                                            + ": the peak of {actual} is above the fuse of {limit}; it must outlast the peak",
+                                            + ": the peak of {actual} is above the {limit} that the fuse carries; it must outlast the peak",
                                     PRACTICE)
                             .actual(new Measure(each, CURRENT))
-                            .limit(new Measure(fuse.ratingA(), CURRENT))
+                            .limit(new Measure(fuse.ratingA() * fuse.temperatureFactor(), CURRENT))
                             .action("Send points of the maker's melting curve"));
         }
     }
@@ -343,15 +404,31 @@ public final class FuseCheck {
         }
     }
 
+    private static void carriesOnly(CircuitInput input, FuseWindow window, Breaker breaker, Trace trace) {
+        Double fault = window.interruptingA();
+        Finding finding = Finding.of(
+                        "carry-rating-is-no-make-rating",
+                        fault == null ? Level.NOTICE : Level.CAUTION,
+                        input.called() + ": {actual} is what the " + breaker.name()
+                                + " carries once closed; it says nothing of what it may make on an empty capacitor or break on a fault"
+                                + (fault == null ? "" : ", which draws {limit}"),
+                        NOTES)
+                .at(breaker.pointer())
+                .actual(new Measure(breaker.carriesA(), CURRENT))
+                .action(
+                        "Read the making and breaking ratings at direct current and full charge, and send breakingCurrent");
+        trace.find(fault == null ? finding : finding.limit(new Measure(fault, CURRENT)));
+    }
+
     /** The fuse must melt before a contactor or the battery management has to break more than it can. */
-    private static void breaker(CircuitInput input, FuseWindow window, Trace trace) {
-        Breaker breaker = input.breaker();
+    private static void opensFirst(
+            CircuitInput input, FuseWindow window, Breaker breaker, double breaksA, Trace trace) {
         FuseSent fuse = input.fuse();
         Double fault = window.interruptingA();
-        if (breaker == null || fuse.ratingA() == null || fault == null || fault <= breaker.currentA()) {
+        if (fuse.ratingA() == null || fault == null || fault <= breaksA) {
             return;
         }
-        Double reacts = breaker.durationS();
+        Double reacts = breaker.opensAfterS();
         OptionalDouble firstUpTo = reacts == null ? OptionalDouble.empty() : fuse.meltingA(reacts);
         if (firstUpTo.isEmpty()) {
             add(
@@ -362,13 +439,13 @@ public final class FuseCheck {
                                     "fuse-before-breaker",
                                     Level.CAUTION,
                                     input.called() + ": a short circuit draws {actual}, the " + breaker.name()
-                                            + " is good for {limit}; whether the fuse opens first can't be told without a melting curve that reaches"
+                                            + " may break {limit}; whether the fuse opens first can't be told without a melting curve that reaches"
                                             + " the time in which the other opens",
                                     NOTES)
                             .actual(new Measure(fault, CURRENT))
-                            .limit(new Measure(breaker.currentA(), CURRENT))
+                            .limit(new Measure(breaksA, CURRENT))
                             .action("Send points of the maker's melting curve"));
-        } else if (firstUpTo.getAsDouble() > breaker.currentA()) {
+        } else if (firstUpTo.getAsDouble() > breaksA) {
             add(
                     trace,
                     input,
@@ -380,7 +457,7 @@ public final class FuseCheck {
                                             + " opens before the fuse melts, and must break what is beyond its {limit}",
                                     CURVE)
                             .actual(new Measure(firstUpTo.getAsDouble(), CURRENT))
-                            .limit(new Measure(breaker.currentA(), CURRENT))
+                            .limit(new Measure(breaksA, CURRENT))
                             .action("Take a faster fuse, or make sure that the other may break that current"));
         }
     }

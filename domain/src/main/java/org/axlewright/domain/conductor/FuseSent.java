@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param voltageV rating for direct current, V
  * @param interruptingA interrupting rating at that voltage, A
  * @param curve time to melt by current, rising currents and falling times; empty when not known
- * @param temperatureC of its compartment, degC
+ * @param temperatureC of its compartment, degC; null when not known, and then taken as that of the ratings
  * @param perRun whether each parallel run has its own; null when not said
  * @param distanceM along the conductor from the source, m
  * @param sheathed whether the conductor is sheathed or enclosed up to the fuse
@@ -71,7 +71,11 @@ public record FuseSent(
 
     /** Share of the rating left in its compartment; 1 when that is not known or cool. */
     double temperatureFactor() {
-        return temperatureC == null ? 1 : 1 - DERATING_PER_K * Math.max(0, temperatureC - RATED_C);
+        return temperatureC == null ? 1 : temperatureFactor(temperatureC);
+    }
+
+    static double temperatureFactor(double temperatureC) {
+        return 1 - DERATING_PER_K * Math.max(0, temperatureC - RATED_C);
     }
 
     /**

@@ -192,7 +192,7 @@ record Circuits(
     CircuitInput with(
             CircuitInput.@Nullable Stated stated,
             CircuitInput.@Nullable Flat flat,
-            CircuitInput.@Nullable Breaker breaker,
+            List<CircuitInput.Breaker> breakers,
             FuseSent fuse) {
         CircuitInput plain = input();
         return new CircuitInput(
@@ -217,7 +217,7 @@ record Circuits(
                 plain.insulation(),
                 plain.initialC(),
                 flat,
-                breaker,
+                breakers,
                 fuse);
     }
 
@@ -244,7 +244,7 @@ record Circuits(
                 new CircuitInput.Insulation(0.8e-3, null),
                 null,
                 null,
-                null,
+                List.of(),
                 FuseSent.UNKNOWN);
     }
 
