@@ -160,7 +160,7 @@ public final class FuseCheck {
     private static void find(CircuitInput input, FuseWindow window, Candidate cable, Verdict verdict, Trace trace) {
         rating(input, window, cable, trace);
         tripCurrent(input, window, trace);
-        compartment(input, window, cable, trace);
+        compartment(input, window, trace);
         ratings(input, window, trace);
         peaks(input, cable, verdict, trace);
         leastFault(input, window, cable, verdict, trace);
@@ -250,7 +250,7 @@ public final class FuseCheck {
     }
 
     /** A fuse whose compartment nobody measured, on a cable that is known to lie hot. */
-    private static void compartment(CircuitInput input, FuseWindow window, Candidate cable, Trace trace) {
+    private static void compartment(CircuitInput input, FuseWindow window, Trace trace) {
         double air = ConductorSizing.air(input, input.columnC()).ambientC();
         FuseSent fuse = input.fuse();
         if (fuse.temperatureC() != null || air <= AmpacityTable.BASE_C || air > FuseSent.HOTTEST_C) {
