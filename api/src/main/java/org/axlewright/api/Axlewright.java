@@ -1,5 +1,6 @@
 package org.axlewright.api;
 
+import org.axlewright.api.workspace.Commands;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 
@@ -8,6 +9,9 @@ import org.springframework.boot.autoconfigure.SpringBootApplication;
 public class Axlewright {
 
     public static void main(String[] arguments) {
+        if (Commands.isMeant(arguments)) {
+            System.exit(Commands.run(arguments));
+        }
         SpringApplication.run(Axlewright.class, arguments);
     }
 }

@@ -6,6 +6,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpHeaders;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import tools.jackson.databind.JsonNode;
@@ -25,6 +26,10 @@ public abstract class Running {
 
     @LocalServerPort
     int port;
+
+    /** What opens the workspace of the tests, when they have a database. */
+    @Value("${test.token:}")
+    String token = "";
 
     /** Status, headers and body of an answer. */
     public record Reply(int status, String contentType, String text, HttpHeaders headers) {
@@ -51,7 +56,13 @@ public abstract class Running {
         return URI.create("http://127.0.0.1:" + port + pathAndQuery);
     }
 
-    protected static Reply send(HttpRequest.Builder request) {
+    /** With the token of the tests, unless the request brings its own. */
+    protected Reply send(HttpRequest.Builder request) {
+        boolean own = request.copy().build().headers().firstValue("Authorization").isPresent();
+        return sendAsIs(own || token.isEmpty() ? request : request.header("Authorization", "Bearer " + token));
+    }
+
+    protected static Reply sendAsIs(HttpRequest.Builder request) {
         try {
             HttpResponse<String> response = HTTP.send(request.build(), HttpResponse.BodyHandlers.ofString());
             return new Reply(

@@ -21,6 +21,16 @@ import org.jspecify.annotations.Nullable;
  */
 record DataDirectory(Path path, FileChannel lock) implements AutoCloseable {
 
+    /** Another service holds it. */
+    static final class InUse extends StartRefused {
+
+        private static final long serialVersionUID = 1L;
+
+        InUse(String reason, String action) {
+            super(reason, action);
+        }
+    }
+
     /** @throws StartRefused when another service holds it or it can't be written */
     static DataDirectory take(Path wanted) {
         try {
@@ -31,7 +41,7 @@ record DataDirectory(Path path, FileChannel lock) implements AutoCloseable {
                     file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
             if (lock(channel) == null) {
                 channel.close();
-                throw new StartRefused(
+                throw new InUse(
                         "The data directory " + path + " is in use by another Axlewright service (process "
                                 + Files.readString(file).strip() + ").",
                         "Stop that service, or give this one a directory of its own with AXLEWRIGHT_DATA.");

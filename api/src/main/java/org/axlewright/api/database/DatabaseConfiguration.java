@@ -19,7 +19,6 @@ import org.springframework.context.annotation.Conditional;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.type.AnnotatedTypeMetadata;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
-import org.springframework.util.StringUtils;
 
 /**
  * Which database: the one of {@code spring.datasource.url}, or an embedded server when none is given; and who asks it. Tables belong to
@@ -93,7 +92,7 @@ class DatabaseConfiguration {
 
         @Override
         public ConditionOutcome getMatchOutcome(ConditionContext context, AnnotatedTypeMetadata metadata) {
-            boolean given = StringUtils.hasText(context.getEnvironment().getProperty("spring.datasource.url"));
+            boolean given = GivenDatabase.in(context.getEnvironment());
             return new ConditionOutcome(!given, ConditionMessage.of(given ? "a database is given" : "no database"));
         }
     }

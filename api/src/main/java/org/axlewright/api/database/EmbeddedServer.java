@@ -99,7 +99,27 @@ final class EmbeddedServer implements AutoCloseable {
         }
     }
 
+    /** How its owner reaches a server. */
+    record Access(String url, String password) {}
+
+    /** The server that another service runs in a directory, if it runs. */
+    static Optional<Access> running(Path path) {
+        Path data = path.resolve("postgres");
+        try {
+            if (Postmaster.of(data).isEmpty()) {
+                return Optional.empty();
+            }
+            return Optional.of(new Access(url(Postmaster.port(data)), Files.readString(data.resolve(PASSWORD_FILE))));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
     String url() {
+        return url(port);
+    }
+
+    private static String url(int port) {
         return "jdbc:postgresql://127.0.0.1:" + port + "/" + NAME;
     }
 

@@ -3,7 +3,9 @@ package org.axlewright.api.database;
 import org.jspecify.annotations.Nullable;
 
 /** Why the service doesn't start as it is set up, and what its operator can do about it. */
-public final class StartRefused extends RuntimeException {
+public class StartRefused extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
 
     private final String action;
 

@@ -13,43 +13,44 @@ public final class CurrentWorkspace {
     /** The one that needs no token on the service's own machine. */
     public static final UUID LOCAL = UUID.fromString("00000000-0000-4000-8000-000000000000");
 
-    private static final ThreadLocal<@Nullable UUID> ID = new ThreadLocal<>();
+    private static final ThreadLocal<@Nullable Supplier<UUID>> DOOR = new ThreadLocal<>();
 
     private CurrentWorkspace() {}
 
     /**
      * Its id.
      *
+     * @throws org.axlewright.api.problem.Declined when the request may not work in any
      * @throws IllegalStateException when this thread works for none: saved setups without a workspace are nobody's to see
      */
     public static UUID id() {
-        UUID id = ID.get();
-        if (id == null) {
+        Supplier<UUID> door = DOOR.get();
+        if (door == null) {
             throw new IllegalStateException("No workspace is set");
         }
-        return id;
+        return door.get();
     }
 
     /** Works for a workspace, and after that again for the one before. */
     public static <T> T in(UUID workspace, Supplier<T> work) {
-        UUID before = ID.get();
-        ID.set(workspace);
+        Supplier<UUID> before = DOOR.get();
+        DOOR.set(() -> workspace);
         try {
             return work.get();
         } finally {
             if (before == null) {
-                ID.remove();
+                DOOR.remove();
             } else {
-                ID.set(before);
+                DOOR.set(before);
             }
         }
     }
 
-    static void enter(UUID workspace) {
-        ID.set(workspace);
+    static void enter(Supplier<UUID> door) {
+        DOOR.set(door);
     }
 
     static void leave() {
-        ID.remove();
+        DOOR.remove();
     }
 }

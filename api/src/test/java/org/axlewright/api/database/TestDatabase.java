@@ -3,10 +3,15 @@ package org.axlewright.api.database;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.SecureRandom;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.HexFormat;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.zip.CRC32;
+import org.flywaydb.core.Flyway;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.test.context.DynamicPropertyRegistry;
@@ -45,10 +50,51 @@ public final class TestDatabase {
         return new Access(SERVER.host(), SERVER.port(), name, SERVER.user(), SERVER.password());
     }
 
+    /** The service works on it, and {@link org.axlewright.api.Running} with a token of its workspace "tests". */
     public static void use(DynamicPropertyRegistry properties, Access database) {
+        bringUpToDate(database);
+        properties.add("test.token", () -> token(database, "tests", "write"));
         properties.add("spring.datasource.url", database::url);
         properties.add("spring.datasource.username", database::user);
         properties.add("spring.datasource.password", database::password);
+    }
+
+    /** The tables, as the service makes them. */
+    public static void bringUpToDate(Access database) {
+        Flyway.configure()
+                .dataSource(database.url(), database.user(), database.password())
+                .load()
+                .migrate();
+    }
+
+    /** A token, written down as its documentation says: prefix, 256 random bits, CRC-32 of both; kept as SHA-256. */
+    public static String token(Access database, String workspace, String scope) {
+        return token(database, workspace, scope, "1 day");
+    }
+
+    /** @param expires from now, as PostgreSQL writes an interval */
+    public static String token(Access database, String workspace, String scope, String expires) {
+        byte[] secret = new byte[32];
+        new SecureRandom().nextBytes(secret);
+        String text = "axw_" + HexFormat.of().formatHex(secret);
+        CRC32 crc = new CRC32();
+        crc.update(text.getBytes(StandardCharsets.US_ASCII));
+        String token = text + String.format("%08x", crc.getValue());
+        try (Connection connection = DriverManager.getConnection(database.url(), database.user(), database.password());
+                var statement = connection.prepareStatement("""
+                        with made as (insert into workspaces (id, name) values (gen_random_uuid(), ?)
+                            on conflict (name) do update set name = excluded.name returning id)
+                        insert into tokens (id, workspace_id, hash, scope, expires_at)
+                        select gen_random_uuid(), id, sha256(cast(? as bytea)), ?, now() + cast(? as interval) from made""")) {
+            statement.setString(1, workspace);
+            statement.setString(2, token);
+            statement.setString(3, scope);
+            statement.setString(4, expires);
+            statement.executeUpdate();
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+        return token;
     }
 
     @SuppressWarnings("resource") // both live as long as the run
