@@ -58,7 +58,8 @@ public abstract class Running {
 
     /** With the token of the tests, unless the request brings its own. */
     protected Reply send(HttpRequest.Builder request) {
-        boolean own = request.copy().build().headers().firstValue("Authorization").isPresent();
+        boolean own =
+                request.copy().build().headers().firstValue("Authorization").isPresent();
         return sendAsIs(own || token.isEmpty() ? request : request.header("Authorization", "Bearer " + token));
     }
 

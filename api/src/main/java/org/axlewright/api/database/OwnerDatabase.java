@@ -26,7 +26,8 @@ public record OwnerDatabase(JdbcClient client, @Nullable EmbeddedServer server) 
      */
     public static OwnerDatabase open(Environment settings) {
         if (GivenDatabase.in(settings)) {
-            String user = settings.getProperty("spring.flyway.user", settings.getProperty("spring.datasource.username", ""));
+            String user =
+                    settings.getProperty("spring.flyway.user", settings.getProperty("spring.datasource.username", ""));
             String password = settings.getProperty(
                     settings.containsProperty("spring.flyway.user")
                             ? "spring.flyway.password"
@@ -40,7 +41,8 @@ public record OwnerDatabase(JdbcClient client, @Nullable EmbeddedServer server) 
             server = EmbeddedServer.start(data);
         } catch (DataDirectory.InUse running) {
             EmbeddedServer.Access access = EmbeddedServer.running(data).orElseThrow(() -> running);
-            return new OwnerDatabase(JdbcClient.create(connections(access.url(), EmbeddedServer.NAME, access.password())), null);
+            return new OwnerDatabase(
+                    JdbcClient.create(connections(access.url(), EmbeddedServer.NAME, access.password())), null);
         }
         try {
             return upToDate(server.url(), EmbeddedServer.NAME, server.password(), server);

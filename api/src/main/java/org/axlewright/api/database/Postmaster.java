@@ -40,8 +40,9 @@ final class Postmaster {
     /** The port that the running server listens on: the fourth line. */
     static int port(Path directory) throws IOException {
         try {
-            return Integer.parseInt(
-                    Files.readAllLines(directory.resolve("postmaster.pid")).get(3).strip());
+            return Integer.parseInt(Files.readAllLines(directory.resolve("postmaster.pid"))
+                    .get(3)
+                    .strip());
         } catch (IndexOutOfBoundsException | NumberFormatException stillStarting) {
             throw new IOException("The server of " + directory + " is still starting", stillStarting);
         }

@@ -41,9 +41,11 @@ final class Access {
         boolean wanted = settings.getProperty(SETTING, Boolean.class, !reasons.isEmpty());
         if (!wanted && !reasons.isEmpty()) {
             throw new StartRefused(
-                    "Saved setups would be open to everybody: " + SETTING + " is false, and the service is not for this machine"
-                            + " alone, because " + String.join(", and ", reasons) + ".",
-                    "Leave " + SETTING + " out, and make a token: java -jar axlewright-service.jar token create --workspace"
+                    "Saved setups would be open to everybody: " + SETTING
+                            + " is false, and the service is not for this machine" + " alone, because "
+                            + String.join(", and ", reasons) + ".",
+                    "Leave " + SETTING
+                            + " out, and make a token: java -jar axlewright-service.jar token create --workspace"
                             + " local --scope write. Or bind it to 127.0.0.1 with its own database.");
         }
         this.tokensRequired = wanted;

@@ -12,7 +12,6 @@ import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.security.SecurityRequirement;
 import io.swagger.v3.oas.models.security.SecurityScheme;
 import java.util.List;
-import java.util.Map;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
@@ -45,8 +44,14 @@ final class AccessInContract implements OpenApiCustomizer {
                 "WWW-Authenticate",
                 "RFC 6750, when the scope does not suffice.",
                 "string");
-        response(document, "429", "This address or this token has asked too often.", "Retry-After", "Seconds to wait.", "integer");
-        document.getComponents().getResponses().get("429").addHeaderObject(RateLimits.POLICY, policy());
+        response(
+                        document,
+                        "429",
+                        "This address or this token has asked too often.",
+                        "Retry-After",
+                        "Seconds to wait.",
+                        "integer")
+                .addHeaderObject(RateLimits.POLICY, policy());
         document.getPaths().forEach((path, item) -> {
             if (path.startsWith("/v1/")) {
                 item.readOperationsMap().forEach((method, operation) -> describe(path, method, operation));
@@ -76,25 +81,22 @@ final class AccessInContract implements OpenApiCustomizer {
 
     private static Header policy() {
         return new Header()
-                .description("Requests and seconds, draft-ietf-httpapi-ratelimit-headers-11; `RateLimit` says what is left."
-                        + " Both stand in every answer under /v1.")
+                .description(
+                        "Requests and seconds, draft-ietf-httpapi-ratelimit-headers-11; `RateLimit` says what is left."
+                                + " Both stand in every answer under /v1.")
                 .schema(type("string"));
     }
 
-    private static void response(
+    private static ApiResponse response(
             OpenAPI document, String code, String description, String header, String meaning, String type) {
-        document.getComponents()
-                .addResponses(
-                        code,
-                        new ApiResponse()
-                                .description(description)
-                                .headers(new java.util.LinkedHashMap<>(Map.of(
-                                        header, new Header().description(meaning).schema(type(type)))))
-                                .content(new Content()
-                                        .addMediaType(
-                                                "application/problem+json",
-                                                new MediaType()
-                                                        .schema(new Schema<>().$ref("#/components/schemas/Problem")))));
+        ApiResponse response = new ApiResponse().description(description);
+        response.addHeaderObject(header, new Header().description(meaning).schema(type(type)));
+        response.content(new Content()
+                .addMediaType(
+                        "application/problem+json",
+                        new MediaType().schema(new Schema<>().$ref("#/components/schemas/Problem"))));
+        document.getComponents().addResponses(code, response);
+        return response;
     }
 
     private static Schema<?> type(String type) {

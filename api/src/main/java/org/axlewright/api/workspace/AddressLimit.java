@@ -21,8 +21,7 @@ final class AddressLimit extends OncePerRequestFilter {
     private final RateLimits limits;
     private final HandlerExceptionResolver problems;
 
-    AddressLimit(
-            RateLimits limits, @Qualifier("handlerExceptionResolver") HandlerExceptionResolver problems) {
+    AddressLimit(RateLimits limits, @Qualifier("handlerExceptionResolver") HandlerExceptionResolver problems) {
         this.limits = limits;
         this.problems = problems;
     }

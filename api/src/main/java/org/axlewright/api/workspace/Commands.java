@@ -36,7 +36,8 @@ import picocli.CommandLine.TypeConversionException;
  */
 @Command(
         name = "java -jar axlewright-service.jar",
-        description = {"Without a command the service starts; options such as --server.port=8081 are its settings.", ""},
+        description = {"Without a command the service starts; options such as --server.port=8081 are its settings.", ""
+        },
         footer = {
             "",
             "The database is that of the service: AXLEWRIGHT_DATA or SPRING_DATASOURCE_URL, with its user and password.",
@@ -60,7 +61,8 @@ public final class Commands {
     /** Whether these arguments of the jar are a command; the service itself takes settings only. */
     public static boolean isMeant(String... arguments) {
         return arguments.length > 0
-                && (!arguments[0].startsWith("-") || List.of("-h", "--help", "-V", "--version").contains(arguments[0]));
+                && (!arguments[0].startsWith("-")
+                        || List.of("-h", "--help", "-V", "--version").contains(arguments[0]));
     }
 
     /** Carries a command out and returns the status to exit with. */
@@ -71,9 +73,9 @@ public final class Commands {
             if (failure instanceof StartRefused refused) {
                 err.println(refused.getMessage());
                 err.println(refused.action());
-            } else if (failure instanceof DataAccessException) {
-                Throwable cause = ((DataAccessException) failure).getMostSpecificCause();
-                err.println("The database does not answer as it should: " + cause.getMessage());
+            } else if (failure instanceof DataAccessException away) {
+                err.println("The database does not answer as it should: "
+                        + away.getMostSpecificCause().getMessage());
             } else {
                 throw failure;
             }
@@ -115,13 +117,14 @@ public final class Commands {
 
         @Command(name = "create", description = "Make a workspace.", mixinStandardHelpOptions = true)
         int create(
-                @Parameters(paramLabel = "NAME", description = "Letters, digits, space and . _ -, at most 60.") String name) {
+                @Parameters(paramLabel = "NAME", description = "Letters, digits, space and . _ -, at most 60.")
+                        String name) {
             CommandLine line = line(spec);
             if (!NAME.matcher(name).matches()) {
                 throw new ParameterException(
                         line,
-                        "A name is 1 to 60 letters, digits, spaces and . _ - and begins with a letter or digit: '" + name
-                                + "' is none");
+                        "A name is 1 to 60 letters, digits, spaces and . _ - and begins with a letter or digit: '"
+                                + name + "' is none");
             }
             return withRegister(register -> {
                 if (!register.createWorkspace(name)) {
@@ -183,7 +186,8 @@ public final class Commands {
                                 defaultValue = "90d",
                                 paramLabel = "TIME",
                                 converter = TimeConverter.class,
-                                description = "How long it is good for, as 12h or 90d; 90d when left out, 3660d at most.")
+                                description =
+                                        "How long it is good for, as 12h or 90d; 90d when left out, 3660d at most.")
                         Duration expires) {
             CommandLine line = line(spec);
             return withRegister(register -> {
@@ -211,7 +215,8 @@ public final class Commands {
         @Command(name = "list", description = "List tokens, newest first.", mixinStandardHelpOptions = true)
         int list(
                 @Option(names = "--workspace", paramLabel = "NAME", description = "Only those of this workspace.")
-                        @Nullable String workspace) {
+                        @Nullable
+                        String workspace) {
             CommandLine line = line(spec);
             return withRegister(register -> {
                 String row = "%-36s %-8s %-6s %-20s %-20s %-20s %s%n";

@@ -29,12 +29,7 @@ final class Door implements Supplier<UUID> {
     private final RateLimits limits;
     private @Nullable UUID workspace;
 
-    Door(
-            HttpServletRequest request,
-            HttpServletResponse response,
-            Access access,
-            Tokens tokens,
-            RateLimits limits) {
+    Door(HttpServletRequest request, HttpServletResponse response, Access access, Tokens tokens, RateLimits limits) {
         this.request = request;
         this.response = response;
         this.access = access;
@@ -56,9 +51,7 @@ final class Door implements Supplier<UUID> {
         if (authorization == null) {
             if (access.tokensRequired()) {
                 throw unauthorised(
-                        "token-needed",
-                        "Saved setups need a token: send it as Authorization: Bearer axw_...",
-                        null);
+                        "token-needed", "Saved setups need a token: send it as Authorization: Bearer axw_...", null);
             }
             LocalRequests.require(request);
             return CurrentWorkspace.LOCAL;

@@ -35,8 +35,8 @@ final class LocalRequests {
         if (origin != null && !origin.equalsIgnoreCase(request.getScheme() + "://" + host)) {
             throw declined(
                     "foreign-origin",
-                    "Without a token, setups are for the service's own page: Origin must be " + request.getScheme() + "://"
-                            + host + ", was " + shown(origin));
+                    "Without a token, setups are for the service's own page: Origin must be " + request.getScheme()
+                            + "://" + host + ", was " + shown(origin));
         }
         String site = request.getHeader("Sec-Fetch-Site");
         if (site != null && !site.equals("same-origin") && !site.equals("none") && !followsALink(request)) {
@@ -67,6 +67,8 @@ final class LocalRequests {
     }
 
     private static String shown(@Nullable String value) {
-        return value == null ? "absent" : "\"" + (value.length() <= 100 ? value : value.substring(0, 100) + "...") + "\"";
+        return value == null
+                ? "absent"
+                : "\"" + (value.length() <= 100 ? value : value.substring(0, 100) + "...") + "\"";
     }
 }

@@ -64,9 +64,11 @@ class RateLimits {
     }
 
     private void count(String policy, Object key, long quota, HttpServletResponse response) {
-        Bucket bucket = buckets.get(key, fresh -> Bucket.builder()
-                .addLimit(limit -> limit.capacity(quota).refillGreedy(quota, WINDOW))
-                .build());
+        Bucket bucket = buckets.get(
+                key,
+                fresh -> Bucket.builder()
+                        .addLimit(limit -> limit.capacity(quota).refillGreedy(quota, WINDOW))
+                        .build());
         ConsumptionProbe probe = bucket.tryConsumeAndReturnRemaining(1);
         add(response, POLICY, "\"" + policy + "\";q=" + quota + ";w=" + WINDOW.toSeconds());
         add(
@@ -96,7 +98,9 @@ class RateLimits {
 
     /** One household or one machine: an IPv4 address, or the /64 that an IPv6 address lies in. */
     private static Object network(InetAddress address) {
-        return address instanceof Inet6Address ? ByteBuffer.wrap(address.getAddress()).getLong() : address;
+        return address instanceof Inet6Address
+                ? ByteBuffer.wrap(address.getAddress()).getLong()
+                : address;
     }
 
     private static InetAddress parsed(String address) {

@@ -32,7 +32,8 @@ record Token(String text) {
 
     /** The token, unless it is cut or mistyped. */
     static Optional<Token> read(String text) {
-        return FORM.matcher(text).matches() && checksum(text.substring(0, CHECKED)).equals(text.substring(CHECKED))
+        return FORM.matcher(text).matches()
+                        && checksum(text.substring(0, CHECKED)).equals(text.substring(CHECKED))
                 ? Optional.of(new Token(text))
                 : Optional.empty();
     }

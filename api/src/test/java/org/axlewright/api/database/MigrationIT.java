@@ -28,14 +28,16 @@ class MigrationIT {
                 .dataSource(database.url(), database.user(), database.password())
                 .target("1")
                 .skipDefaultCallbacks(true)
-                .callbackLocations("classpath:none")
                 .load()
                 .migrate();
-        ask(database, "insert into setups (id, name, document) values (gen_random_uuid(), 'from before', '{}') returning 1");
+        ask(
+                database,
+                "insert into setups (id, name, document) values (gen_random_uuid(), 'from before', '{}') returning 1");
         TestDatabase.bringUpToDate(database);
-        assertThat(ask(
-                        database,
-                        "select workspaces.name from setups join workspaces on workspaces.id = workspace_id where setups.name = 'from before'"))
+        assertThat(
+                        ask(
+                                database,
+                                "select workspaces.name from setups join workspaces on workspaces.id = workspace_id where setups.name = 'from before'"))
                 .isEqualTo("local");
     }
 
@@ -99,6 +101,7 @@ class MigrationIT {
     /** A table that forgets its policy can't be used, so it can't leak. */
     @Test
     void onlyTablesThatAreHeldAreGivenToTheService() throws SQLException {
+        TestDatabase.bringUpToDate(database);
         ask(database, "create table forgetful (n int); select 1");
         TestDatabase.bringUpToDate(database);
         String may = "select has_table_privilege('axlewright_service', '%s', 'select')";

@@ -68,7 +68,8 @@ class AccessTest {
         server.setForwardHeadersStrategy(proxy);
         assertThatThrownBy(() -> access(address))
                 .isInstanceOfSatisfying(
-                        StartRefused.class, refused -> assertThat(refused.action()).contains("token create"))
+                        StartRefused.class,
+                        refused -> assertThat(refused.action()).contains("token create"))
                 .hasMessageContaining("axlewright.tokens-required is false")
                 .hasMessageContaining(reason);
     }

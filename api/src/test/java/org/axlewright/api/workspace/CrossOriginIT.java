@@ -69,7 +69,9 @@ class CrossOriginIT extends Running {
         for (String method : new String[] {"GET", "POST", "PUT", "PATCH", "DELETE"}) {
             Reply preflight = preflight(path, method);
             assertThat(preflight.header(ALLOW)).as(method).isEmpty();
-            assertThat(preflight.header("Access-Control-Allow-Methods")).as(method).isEmpty();
+            assertThat(preflight.header("Access-Control-Allow-Methods"))
+                    .as(method)
+                    .isEmpty();
         }
         assertThat(sendAsIs(HttpRequest.newBuilder(uri(path)).header("Origin", "https://shop.example"))
                         .header(ALLOW))

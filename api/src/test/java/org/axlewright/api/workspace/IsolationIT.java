@@ -23,6 +23,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
+import org.springframework.test.context.TestPropertySource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -30,6 +31,7 @@ import tools.jackson.databind.node.ObjectNode;
  * What one workspace keeps, another sees nothing of: by no operation of the contract, whatever operations there are, and by no statement
  * under the service's own database role.
  */
+@TestPropertySource(properties = {"springdoc.api-docs.enabled=true", "springdoc.api-docs.path=/v3/generated"})
 class IsolationIT extends Running {
 
     private static final TestDatabase.Access DATABASE = TestDatabase.fresh();
@@ -80,7 +82,7 @@ class IsolationIT extends Running {
 
     @Test
     void noOperationOfTheContractShowsOrChangesWhatAnotherWorkspaceKeeps() {
-        JsonNode contract = get("/v3/api-docs").json();
+        JsonNode contract = get("/v3/generated").json();
         List<String> walked = new ArrayList<>();
         for (String path : contract.path("paths").propertyNames()) {
             if (!path.startsWith("/v1/")) {
@@ -122,7 +124,7 @@ class IsolationIT extends Running {
 
     @Test
     void noQuestionReachesAnythingSavedWithoutAToken() {
-        JsonNode contract = get("/v3/api-docs").json();
+        JsonNode contract = get("/v3/generated").json();
         for (String path : contract.path("paths").propertyNames()) {
             for (String method : List.of("get", "post", "put", "patch", "delete")) {
                 JsonNode operation = contract.path("paths").path(path).path(method);
@@ -159,20 +161,26 @@ class IsolationIT extends Running {
             Set<String> tables = tables(statement);
             assertThat(tables).contains("setups").doesNotContain("tokens", "workspaces", "flyway_schema_history");
             for (String table : tables) {
-                for (String setting : List.of("", other.toString(), UUID.randomUUID().toString())) {
+                for (String setting :
+                        List.of("", other.toString(), UUID.randomUUID().toString())) {
                     statement.execute("begin");
                     statement.execute("select set_config('axlewright.workspace', '" + setting + "', true)");
-                    assertThat(one(statement, "select count(*) from " + table + " where workspace_id = '" + owner + "'"))
+                    assertThat(one(
+                                    statement,
+                                    "select count(*) from " + table + " where workspace_id = '" + owner + "'"))
                             .as(table + " seen")
                             .isEqualTo("0");
-                    assertThat(one(statement, "select count(*) from " + table + " where " + table + "::text like '%Quince%'"))
+                    assertThat(one(
+                                    statement,
+                                    "select count(*) from " + table + " where " + table + "::text like '%Quince%'"))
                             .as(table + " searched")
                             .isEqualTo("0");
-                    assertThat(statement.executeUpdate("update " + table + " set workspace_id = workspace_id where workspace_id = '"
-                                    + owner + "'"))
+                    assertThat(statement.executeUpdate("update " + table
+                                    + " set workspace_id = workspace_id where workspace_id = '" + owner + "'"))
                             .as(table + " changed")
                             .isZero();
-                    assertThat(statement.executeUpdate("delete from " + table + " where workspace_id = '" + owner + "'"))
+                    assertThat(statement.executeUpdate(
+                                    "delete from " + table + " where workspace_id = '" + owner + "'"))
                             .as(table + " deleted")
                             .isZero();
                     statement.execute("rollback");
@@ -184,7 +192,8 @@ class IsolationIT extends Running {
                     assertThat(own).isPositive();
                 }
                 if (own > 0) { // one's own can't be given away either
-                    assertThatThrownBy(() -> statement.executeUpdate("update " + table + " set workspace_id = '" + other + "'"))
+                    assertThatThrownBy(() ->
+                                    statement.executeUpdate("update " + table + " set workspace_id = '" + other + "'"))
                             .isInstanceOf(SQLException.class)
                             .hasMessageContaining("row-level security");
                 }
@@ -288,7 +297,8 @@ class IsolationIT extends Running {
     private static Connection asService() throws SQLException {
         try (Connection admin = DriverManager.getConnection(DATABASE.url(), DATABASE.user(), DATABASE.password());
                 Statement statement = admin.createStatement()) {
-            if (one(statement, "select count(*) from pg_roles where rolname = 'visitor'").equals("0")) {
+            if (one(statement, "select count(*) from pg_roles where rolname = 'visitor'")
+                    .equals("0")) {
                 statement.execute("create role visitor login password 'visitor' noinherit");
                 statement.execute("grant axlewright_service to visitor");
             }

@@ -28,7 +28,16 @@ class LocalRequestsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"localhost", "localhost:8080", "LOCALHOST:80", "127.0.0.1:8080", "127.1.2.3", "[::1]:8080", "[::1]"})
+    @ValueSource(
+            strings = {
+                "localhost",
+                "localhost:8080",
+                "LOCALHOST:80",
+                "127.0.0.1:8080",
+                "127.1.2.3",
+                "[::1]:8080",
+                "[::1]"
+            })
     void takesTheNamesOfThisMachine(String host) {
         assertThat(taken(to(host))).isTrue();
     }

@@ -67,7 +67,9 @@ class LocalWorkspaceIT extends Running {
                         .status())
                 .isEqualTo(401);
         assertThat(sendAsIs(HttpRequest.newBuilder(uri("/v1/setups"))
-                                .header("Authorization", "Bearer " + Token.fresh().text()))
+                                .header(
+                                        "Authorization",
+                                        "Bearer " + Token.fresh().text()))
                         .status())
                 .isEqualTo(401);
     }
@@ -78,7 +80,8 @@ class LocalWorkspaceIT extends Running {
             socket.getOutputStream()
                     .write(("GET " + path + " HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n")
                             .getBytes(StandardCharsets.US_ASCII));
-            String status = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.US_ASCII))
+            String status = new BufferedReader(
+                            new InputStreamReader(socket.getInputStream(), StandardCharsets.US_ASCII))
                     .readLine();
             return Integer.parseInt(status.split(" ")[1]);
         }

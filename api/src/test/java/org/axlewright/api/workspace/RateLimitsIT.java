@@ -86,7 +86,8 @@ class RateLimitsIT extends Running {
     @Test
     void believesTheProxyAndNotItsClients() {
         for (int i = 1; i <= 3; i++) {
-            assertThat(from("203.0.113." + i + ", 192.0.2.77", "/v1/demo-setups").status())
+            assertThat(from("203.0.113." + i + ", 192.0.2.77", "/v1/demo-setups")
+                            .status())
                     .isEqualTo(200);
         }
         assertThat(from("203.0.113.4, 192.0.2.77", "/v1/demo-setups").status()).isEqualTo(429);

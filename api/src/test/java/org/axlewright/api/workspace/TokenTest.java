@@ -11,8 +11,7 @@ import org.junit.jupiter.api.Test;
 class TokenTest {
 
     /** CRC-32 by Python's zlib.crc32, SHA-256 by its hashlib, over 32 bytes counted up from zero. */
-    private static final String KNOWN =
-            "axw_000102030405060708090a0b0c0d0e0f101112131415161718191a1b1c1d1e1f11362145";
+    private static final String KNOWN = "axw_000102030405060708090a0b0c0d0e0f101112131415161718191a1b1c1d1e1f11362145";
 
     @Test
     void readsWhatItMakes() {
@@ -37,7 +36,8 @@ class TokenTest {
     @Test
     void hashesAsAnybodyWould() {
         Token token = Token.read(KNOWN).orElseThrow();
-        assertThat(HexFormat.of().formatHex(token.hash())).isEqualTo("aa1a6e360e214ecc543c8f655e6f54352ae59d9993224a31f876a16c6a566de5");
+        assertThat(HexFormat.of().formatHex(token.hash()))
+                .isEqualTo("aa1a6e360e214ecc543c8f655e6f54352ae59d9993224a31f876a16c6a566de5");
     }
 
     @Test

@@ -29,8 +29,8 @@ class TokensIT extends Running {
 
     private static final TestDatabase.Access DATABASE = TestDatabase.fresh();
 
-    private Register register = new Register(JdbcClient.create(
-            new DriverManagerDataSource(DATABASE.url(), DATABASE.user(), DATABASE.password())));
+    private Register register = new Register(
+            JdbcClient.create(new DriverManagerDataSource(DATABASE.url(), DATABASE.user(), DATABASE.password())));
 
     @DynamicPropertySource
     static void database(DynamicPropertyRegistry properties) {
@@ -83,8 +83,8 @@ class TokensIT extends Running {
 
     @Test
     void endsWhenItSaid() {
-        Register.Issued past =
-                register.issue("shop", Scope.WRITE, Instant.now().minusSeconds(1)).orElseThrow();
+        Register.Issued past = register.issue("shop", Scope.WRITE, Instant.now().minusSeconds(1))
+                .orElseThrow();
         Reply refused = list(past.token());
         assertThat(refused.status()).isEqualTo(401);
         assertThat(refused.json().path("type").asString()).isEqualTo("urn:axlewright:problem:token-invalid");
@@ -100,12 +100,16 @@ class TokensIT extends Running {
         assertThat(refused.status()).isEqualTo(403);
         assertThat(refused.contentType()).isEqualTo("application/problem+json");
         assertThat(refused.json().path("type").asString()).isEqualTo("urn:axlewright:problem:insufficient-scope");
-        assertThat(refused.header("WWW-Authenticate")).contains("insufficient_scope").contains("scope=\"write\"");
+        assertThat(refused.header("WWW-Authenticate"))
+                .contains("insufficient_scope")
+                .contains("scope=\"write\"");
         String saved = create(issue(Scope.WRITE).token()).header("Location");
         for (String method : List.of("PUT", "PATCH", "DELETE")) {
             assertThat(sendAsIs(HttpRequest.newBuilder(uri(saved))
                                     .header("Content-Type", "application/json")
-                                    .header("Authorization", "Bearer " + reader.token().text())
+                                    .header(
+                                            "Authorization",
+                                            "Bearer " + reader.token().text())
                                     .header("If-Match", "*")
                                     .method(method, BodyPublishers.ofString("{\"name\":\"changed\"}")))
                             .status())
@@ -164,7 +168,8 @@ class TokensIT extends Running {
         assertThat(entry(issued).lastUsedAt()).isNull();
         list(issued.token());
         Instant first = entry(issued).lastUsedAt();
-        assertThat(first).isBetween(Instant.now().minusSeconds(60), Instant.now().plusSeconds(5));
+        assertThat(first)
+                .isBetween(Instant.now().minusSeconds(60), Instant.now().plusSeconds(5));
         list(issued.token());
         assertThat(entry(issued).lastUsedAt()).isEqualTo(first);
     }
@@ -173,20 +178,21 @@ class TokensIT extends Running {
     void isKeptAsItsHashAndNothingElse() throws SQLException {
         Register.Issued issued = issue(Scope.WRITE);
         String secret = issued.token().text().substring("axw_".length());
-        try (Connection connection =
-                        DriverManager.getConnection(DATABASE.url(), DATABASE.user(), DATABASE.password());
+        try (Connection connection = DriverManager.getConnection(DATABASE.url(), DATABASE.user(), DATABASE.password());
                 Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery(
                         "select tokens::text, encode(hash, 'hex') from tokens where id = '" + issued.id() + "'")) {
             assertThat(row.next()).isTrue();
             assertThat(row.getString(1)).doesNotContain(secret.substring(0, 16)).doesNotContain("axw_");
-            assertThat(row.getString(2)).isEqualTo(java.util.HexFormat.of().formatHex(issued.token().hash()));
+            assertThat(row.getString(2))
+                    .isEqualTo(java.util.HexFormat.of().formatHex(issued.token().hash()));
         }
     }
 
     @Test
     void leavesCalculationsToEverybody() {
-        Reply answer = sendAsIs(HttpRequest.newBuilder(uri("/v1/demo-setups")).header("Authorization", "Bearer axw_00"));
+        Reply answer =
+                sendAsIs(HttpRequest.newBuilder(uri("/v1/demo-setups")).header("Authorization", "Bearer axw_00"));
         assertThat(answer.status()).isEqualTo(200);
         String demo = answer.json().path("items").get(0).toString();
         assertThat(sendAsIs(HttpRequest.newBuilder(uri("/v1/centre-of-gravity"))

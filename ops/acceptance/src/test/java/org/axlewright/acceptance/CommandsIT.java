@@ -31,7 +31,8 @@ class CommandsIT {
         Path out = Files.createTempFile("command", ".out");
         Path err = Files.createTempFile("command", ".err");
         try {
-            ProcessBuilder builder = new ProcessBuilder(line).redirectOutput(out.toFile()).redirectError(err.toFile());
+            ProcessBuilder builder =
+                    new ProcessBuilder(line).redirectOutput(out.toFile()).redirectError(err.toFile());
             builder.environment().put("AXLEWRIGHT_DATA", data.resolve("kept").toString());
             Process process = builder.start();
             if (!process.waitFor(120, TimeUnit.SECONDS)) {
@@ -63,8 +64,8 @@ class CommandsIT {
             token = made.out().strip();
             assertThat(list(service, token)).isEqualTo(200);
             service.post("/v1/setups", "{\"name\":\"without a token\"}");
-            HttpResponse<String> seen = service.send(
-                    service.request("/v1/setups").header("Authorization", "Bearer " + token));
+            HttpResponse<String> seen =
+                    service.send(service.request("/v1/setups").header("Authorization", "Bearer " + token));
             assertThat(seen.body()).doesNotContain("without a token");
             Said listed = command("token", "list", "--workspace", "north yard");
             assertThat(listed.status()).isZero();
@@ -83,7 +84,8 @@ class CommandsIT {
 
     @Test
     void explainThemselves() throws Exception {
-        for (String[] asked : new String[][] {{"--help"}, {"token", "--help"}, {"token", "create", "--help"}, {"help"}}) {
+        for (String[] asked :
+                new String[][] {{"--help"}, {"token", "--help"}, {"token", "create", "--help"}, {"help"}}) {
             Said help = command(asked);
             assertThat(help.status()).as(help.err()).isZero();
             assertThat(help.out()).contains("Usage:");
@@ -101,7 +103,8 @@ class CommandsIT {
         assertThat(scope.status()).isEqualTo(2);
         assertThat(scope.err()).contains("read or write");
         for (String time : List.of("soon", "0s", "-1d", "4000d")) {
-            assertThat(command("token", "create", "--workspace", "local", "--expires=" + time).status())
+            assertThat(command("token", "create", "--workspace", "local", "--expires=" + time)
+                            .status())
                     .as(time)
                     .isEqualTo(2);
         }
@@ -112,7 +115,8 @@ class CommandsIT {
         assertThat(nowhere.err()).contains("no workspace 'nowhere'").contains("local");
         assertThat(nowhere.out()).isEmpty();
         assertThat(command("workspace", "create", "local").status()).isEqualTo(1);
-        assertThat(command("token", "revoke", "01900000-0000-7000-8000-000000000000").status())
+        assertThat(command("token", "revoke", "01900000-0000-7000-8000-000000000000")
+                        .status())
                 .isEqualTo(1);
     }
 
@@ -120,7 +124,8 @@ class CommandsIT {
     void openSetupsBeyondThisMachineAndNothingElseDoes() throws Exception {
         Said made = command("token", "create", "--workspace", "local", "--scope", "read");
         try (Service service = Service.launch(data.resolve("kept"), Map.of("SERVER_ADDRESS", "0.0.0.0"))) {
-            service.await(Service.START, () -> service.get("/actuator/health/storage").statusCode() == 200);
+            service.await(
+                    Service.START, () -> service.get("/actuator/health/storage").statusCode() == 200);
             assertThat(service.get("/v1/setups").statusCode()).isEqualTo(401);
             assertThat(service.get("/v1/demo-setups").statusCode()).isEqualTo(200);
             assertThat(list(service, made.out().strip())).isEqualTo(200);
