@@ -22,7 +22,7 @@ class PlotsIT extends Browsing {
         choose(PLANNED);
         Locator plot = page.locator("details[data-plot='" + name + "']");
         plot.locator("summary").first().click();
-        plot.locator(".paper svg path").first().waitFor();
+        plot.locator(".paper svg").waitFor();
         return plot;
     }
 
