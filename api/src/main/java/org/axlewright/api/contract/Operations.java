@@ -187,6 +187,30 @@ final class Operations implements OpenApiCustomizer {
         solution.put("target", Map.of("pointer", "/frontAxle/share", "atLeast", 0.28));
         example(document, "/v1/solutions", solution);
         inLines(document, "/v1/solutions");
+        Map<String, Object> tolerance = new LinkedHashMap<>(place);
+        tolerance.put("plusMinus", 20);
+        Map<String, Object> tolerances = new LinkedHashMap<>();
+        tolerances.put("calculation", "centre-of-gravity");
+        tolerances.put("input", planned);
+        tolerances.put("tolerances", List.of(tolerance));
+        example(document, "/v1/tolerances", tolerances);
+        inLines(document, "/v1/tolerances");
+        batches(document, planned);
+    }
+
+    /** One line of a batch stands for all. */
+    private static void batches(OpenAPI document, Map<?, ?> planned) {
+        Map<String, Object> line = new LinkedHashMap<>();
+        line.put("id", "runabout");
+        line.put("calculation", "assessment");
+        line.put("input", planned);
+        Operation post =
+                Objects.requireNonNull(document.getPaths().get("/v1/batches")).getPost();
+        post.getRequestBody()
+                .getContent()
+                .values()
+                .forEach(media -> media.addExamples("orchardRunabout", new Example().value(line)));
+        refusals(post, "400", "415", "500");
     }
 
     /** The same answer in lines, after lines of progress. */

@@ -34,6 +34,9 @@ final class BodyLimits extends OncePerRequestFilter {
     /** Where two setups may stand in one body: twice as much. */
     private static final Set<String> TWO_SETUPS = Set.of("/v1/comparisons", "/v1/candidates");
 
+    /** Taken line by line, each within the limits: see the reader of batches. */
+    private static final String IN_LINES = "/v1/batches";
+
     static final Duration DEADLINE = Duration.ofSeconds(10);
 
     private final JsonMapper json;
@@ -84,6 +87,11 @@ final class BodyLimits extends OncePerRequestFilter {
             }
         }
         chain.doFilter(limited, response);
+    }
+
+    @Override
+    protected boolean shouldNotFilter(HttpServletRequest request) {
+        return IN_LINES.equals(request.getRequestURI());
     }
 
     private void refuse(HttpServletResponse response, Problem problem) throws IOException {

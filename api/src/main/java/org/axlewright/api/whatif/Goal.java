@@ -4,8 +4,6 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.ArrayList;
 import java.util.List;
 import org.axlewright.api.problem.Fault;
-import org.axlewright.domain.quantity.Money;
-import org.axlewright.domain.quantity.Quantity;
 import org.axlewright.domain.whatif.Crossings.Side;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
@@ -82,7 +80,7 @@ record Goal(Watched watched, Side side, Object level) {
                     null));
             return null;
         }
-        if (!isNumber(watched.place().rawType())) {
+        if (!watched.isNumber()) {
             faults.add(new Fault(
                     "/target/pointer",
                     "wrong-type",
@@ -104,15 +102,6 @@ record Goal(Watched watched, Side side, Object level) {
         }
         Side side = sent.equals() != null ? Side.EITHER : sent.atMost() != null ? Side.AT_MOST : Side.AT_LEAST;
         return new Goal(watched, side, value);
-    }
-
-    private static boolean isNumber(Class<?> type) {
-        return Quantity.class.isAssignableFrom(type)
-                || Number.class.isAssignableFrom(type)
-                || type == double.class
-                || type == int.class
-                || type == long.class
-                || type == Money.class;
     }
 
     /** The number aimed at, in the unit in which it was sent. */

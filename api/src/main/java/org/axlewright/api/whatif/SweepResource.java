@@ -112,7 +112,8 @@ final class SweepResource {
         return question;
     }
 
-    private static List<Watched> watched(
+    /** The leading results where nothing is sent; faults where a pointer leads nowhere. */
+    static List<Watched> watched(
             @Nullable List<String> sent, Probe.@Nullable Question question, List<Fault> faults) {
         if (question == null) {
             return List.of();

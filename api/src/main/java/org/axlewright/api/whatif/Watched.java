@@ -52,6 +52,17 @@ record Watched(String pointer, int which, Place place) {
         return watched;
     }
 
+    /** Whether it is a quantity, money or a plain number, as far as the records tell. */
+    boolean isNumber() {
+        Class<?> type = place.rawType();
+        return Quantity.class.isAssignableFrom(type)
+                || Number.class.isAssignableFrom(type)
+                || type == double.class
+                || type == int.class
+                || type == long.class
+                || type == Money.class;
+    }
+
     /** Whether it is one value and no part made of several. */
     private boolean isSingle() {
         Class<?> type = place.rawType();
