@@ -1,7 +1,6 @@
 package org.axlewright.api.database;
 
 import java.nio.file.Path;
-import java.util.Objects;
 import java.util.Properties;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -35,7 +34,7 @@ public record OwnerDatabase(JdbcClient client, @Nullable EmbeddedServer server) 
                     "");
             return upToDate(settings.getRequiredProperty("spring.datasource.url"), user, password, null);
         }
-        Path data = Objects.requireNonNull(settings.getRequiredProperty("axlewright.data", Path.class));
+        Path data = Path.of(settings.getRequiredProperty("axlewright.data"));
         EmbeddedServer server;
         try {
             server = EmbeddedServer.start(data);

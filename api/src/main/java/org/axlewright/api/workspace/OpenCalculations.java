@@ -25,7 +25,9 @@ class OpenCalculations {
         for (Calculation<?, ?, ?> calculation : calculations.all()) {
             open.registerCorsConfiguration("/v1/" + calculation.name(), to("POST"));
         }
-        open.registerCorsConfiguration("/v1/assessments", to("POST"));
+        for (String several : List.of("/v1/assessments", "/v1/sweeps", "/v1/solutions")) {
+            open.registerCorsConfiguration(several, to("POST"));
+        }
         open.registerCorsConfiguration("/v3/api-docs", to("GET"));
         open.registerCorsConfiguration("/v3/api-docs.yaml", to("GET"));
         FilterRegistrationBean<CorsFilter> registration = new FilterRegistrationBean<>(new CorsFilter(open));
