@@ -84,8 +84,8 @@ final class PackWeightChangeSections {
 
     /** A vehicle measured as driven stands for itself: it becomes the bare one, as it stands. */
     private Setup formerly(Pack now, Pack former, PointMass after) {
-        Item out = new Item("pack of now", now.mass(), now.position(), true, null, null);
-        Item in = new Item("former pack", former.mass(), former.position(), null, null, null);
+        Item out = new Item("pack of now", now.mass(), now.position(), true, null, null, null);
+        Item in = new Item("former pack", former.mass(), former.position(), null, null, null, null);
         Laden laden = setup.laden();
         if (laden == null) {
             List<Item> items = new ArrayList<>(setup.items() == null ? List.of() : setup.items());

@@ -31,4 +31,9 @@ public record Item(
         @Schema(description = "Opaque text of the sender, such as a part number; echoed in results and findings.")
         @Size(max = 200)
         @Nullable
-        String reference) {}
+        String reference,
+
+        @Schema(description = "Outside dimensions, for drawings; its box stands about the centre of gravity.")
+        @Valid
+        @Nullable
+        OutsideSize size) {}
