@@ -32,6 +32,7 @@
  * @typedef {object} Contract
  * @property {Field[]} fields the sections of a setup
  * @property {Question[]} questions
+ * @property {boolean} buildSheets whether a saved setup can be had as a sheet for the shop
  * @property {boolean} sweeps whether one question can be asked over a range
  * @property {(schema: Schema) => Schema} resolve follows a `$ref`; what stands beside it holds
  */
@@ -48,7 +49,7 @@ export function readContract(document) {
         return { ...resolve(target), ...beside };
     };
     const setup = resolve({ $ref: '#/components/schemas/Setup' });
-    return { fields: properties(setup, resolve), questions: questions(document, resolve), sweeps: '/v1/sweeps' in document.paths, resolve };
+    return { fields: properties(setup, resolve), questions: questions(document, resolve), buildSheets: '/v1/setups/{id}/build-sheet' in document.paths, sweeps: '/v1/sweeps' in document.paths, resolve };
 }
 
 /**

@@ -47,7 +47,7 @@ const undo = part('#undo', HTMLButtonElement);
 const redo = part('#redo', HTMLButtonElement);
 
 /** @type {import('./contract.js').Contract} */
-let contract = { fields: [], questions: [], sweeps: false, resolve: (schema) => schema };
+let contract = { fields: [], questions: [], buildSheets: false, sweeps: false, resolve: (schema) => schema };
 /** The contract, once it is here; everything that needs the fields waits for it. */
 const known = learn();
 /** Counts askings, so that a late answer to an old one is dropped. */
@@ -437,6 +437,7 @@ async function begin() {
     entries.fields = contract.fields;
     entries.draft = found?.draft ?? {};
     history.now = JSON.stringify({ draft: entries.draft, opened: setups.opened });
+    setups.buildSheets = contract.buildSheets;
     setups.current = () => {
         const { setup, faults } = toSetup(entries.draft, contract.fields);
         entries.showFaults(faults);

@@ -92,6 +92,9 @@ export const service = {
     /** @param {string} id */
     setup: (id) => call(setupPath(id)),
 
+    /** Where a saved setup is a sheet for the shop. @param {string} id */
+    buildSheet: (id) => setupPath(id) + '/build-sheet',
+
     /** @param {unknown} setup */
     create: (setup) => call('/v1/setups', json('POST', setup)),
 

@@ -8,7 +8,8 @@ import { t } from './words.js';
 /**
  * `<axlewright-setups>`: saves, lists, opens and deletes setups.
  *
- * Properties: `current` (a function that gives the setup as typed, or null when it can't be read), `opened` (what is being edited, or null).
+ * Properties: `current` (a function that gives the setup as typed, or null when it can't be read), `opened` (what is being edited, or null),
+ * `buildSheets` (whether to link to the sheet of what is opened).
  * Events: `opened` with `{setup, opened}`, `saved` with `{opened}`, `refused` with `{problem}`.
  */
 export class Setups extends HTMLElement {
@@ -16,6 +17,8 @@ export class Setups extends HTMLElement {
     current = () => null;
     /** @type {Opened | null} */
     #opened = null;
+    #sheet = el('a', { class: 'sheet', target: '_blank', hidden: true }, t('buildSheet'));
+    #sheets = false;
     #connection = new AbortController();
     #message = el('p', { class: 'message', role: 'status' });
     #choices = el('div', { class: 'choices' });
@@ -28,7 +31,7 @@ export class Setups extends HTMLElement {
         this.addEventListener('click', (event) => this.#pressed(event.target), { signal: this.#connection.signal });
         this.replaceChildren(
             this.#state,
-            el('div', { class: 'choices' }, this.#replace, el('button', { type: 'button', 'data-do': 'create', class: 'quiet' }, t('saveAsNew'))),
+            el('div', { class: 'choices' }, this.#replace, el('button', { type: 'button', 'data-do': 'create', class: 'quiet' }, t('saveAsNew')), this.#sheet),
             this.#message, this.#choices, this.#list);
         this.opened = this.#opened;
     }
@@ -46,6 +49,20 @@ export class Setups extends HTMLElement {
         this.#opened = opened;
         this.#state.textContent = opened ? t('editing', { name: opened.name }) : t('notSavedYet');
         this.#choices.replaceChildren();
+        this.#offerSheet();
+    }
+
+    /** @param {boolean} offered whether the service gives a saved setup as a sheet for the shop */
+    set buildSheets(offered) {
+        this.#sheets = offered;
+        this.#offerSheet();
+    }
+
+    #offerSheet() {
+        this.#sheet.hidden = !this.#sheets || this.#opened === null;
+        if (this.#opened !== null) {
+            this.#sheet.href = service.buildSheet(this.#opened.id);
+        }
     }
 
     /** Reads the list anew. */
