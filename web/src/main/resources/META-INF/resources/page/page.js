@@ -156,13 +156,15 @@ function change(draft, opened) {
 async function ask({ moveFocus }) {
     const turn = ++asking;
     await known;
+    const asked = history.now;
     const { setup, faults: unread } = toSetup(entries.draft, contract.fields);
     status.textContent = t('asking');
     const [reply, weighed, [answers]] = await Promise.all([service.assess(setup, units()), asWeighed(setup), later]);
     if (turn !== asking) {
         return;
     }
-    told.classList.remove('stale');
+    const changed = history.now !== asked; // typed while the service was working
+    told.classList.toggle('stale', changed);
     if (reply.status !== 200) {
         unanswered(reply, unread, moveFocus);
         return;
@@ -176,7 +178,7 @@ async function ask({ moveFocus }) {
     await draw();
     const answered = Object.keys(assessed.results).length;
     const all = answered + assessed.notAssessed.length;
-    status.textContent = t('answered', { answered, all }) + (answered < all ? t('othersNeed') : '.');
+    status.textContent = changed ? t('changedSince') : t('answered', { answered, all }) + (answered < all ? t('othersNeed') : '.');
     if (moveFocus) {
         (refusals.hidden ? sheet : refusals).focus();
     }
@@ -270,6 +272,7 @@ let rest = 0;
 
 /** A part has been moved on the drawing: its entry follows at once, the loads as soon as the drag rests. @param {{pointer: string, x: number | null, y: number | null, z: number | null, done: boolean}} to */
 async function moved({ pointer, x, y, z, done }) {
+    asking++; // an answer on its way is to a place that the part has left
     const [, , { inUnit }] = await later;
     const [section, at] = segments(pointer);
     const partOf = drawn.setup[section]?.[Number(at)];
