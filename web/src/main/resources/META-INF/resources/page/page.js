@@ -19,8 +19,8 @@ const LOOK = 'axlewright.look';
 /** How long a drag rests before the service is asked, ms. */
 const REST = 90;
 
-/** @typedef {{draft: import('./draft.js').Draft, opened: import('./setups-element.js').Opened | null}} Moment */
-/** @typedef {Moment & {units: import('./service.js').Units}} Kept */
+/** @typedef {{draft: import('./draft.js').Draft, opened: import('./setups-element.js').Opened | null, vehicle: number}} Moment */
+/** @typedef {{draft: import('./draft.js').Draft, opened: import('./setups-element.js').Opened | null, units: import('./service.js').Units}} Kept */
 
 /** @template {Element} T @param {string} selector @param {new () => T} type @returns {T} */
 function part(selector, type) {
@@ -100,9 +100,27 @@ function keep() {
     }
 }
 
+/** Counts the vehicles that have been in the form, so that undoing never saves one over another. */
+let vehicles = 0;
+let vehicle = 0;
+
+/** The state of the entries, as a text. */
+const moment = () => JSON.stringify({ draft: entries.draft, opened: setups.opened, vehicle });
+
+/** What has been saved now stands for every earlier state of the same vehicle, or undoing would save over an older revision. */
+function settle() {
+    const opened = setups.opened;
+    /** @param {string} text */
+    const settled = (text) => {
+        const one = /** @type {Moment} */ (JSON.parse(text));
+        return one.vehicle === vehicle ? JSON.stringify({ ...one, opened }) : text;
+    };
+    Object.assign(history, { now: moment(), past: history.past.map(settled), future: history.future.map(settled) });
+}
+
 /** Takes a step of the history, unless the same field is being typed in. @param {string} name */
 function remember(name) {
-    const now = JSON.stringify({ draft: entries.draft, opened: setups.opened });
+    const now = moment();
     if (now === history.now) {
         return;
     }
@@ -128,7 +146,8 @@ function step(from, to) {
     }
     to.push(history.now);
     Object.assign(history, { now: other, name: '' });
-    const { draft, opened } = /** @type {Moment} */ (JSON.parse(other));
+    const { draft, opened, vehicle: which } = /** @type {Moment} */ (JSON.parse(other));
+    vehicle = which;
     entries.draft = draft;
     setups.opened = opened;
     keep();
@@ -146,6 +165,7 @@ function step(from, to) {
  * @param {import('./setups-element.js').Opened | null} opened
  */
 function change(draft, opened) {
+    vehicle = ++vehicles;
     entries.draft = draft;
     setups.opened = opened;
     keep();
@@ -256,9 +276,9 @@ async function asWeighed(setup) {
 }
 
 async function draw() {
-    const [, { DrawingElement }, { vehicle }] = await later;
+    const [, { DrawingElement }, drawing] = await later;
     part('axlewright-drawing', DrawingElement).drawing = {
-        vehicle: vehicle(drawn.setup, drawn.answers),
+        vehicle: drawing.vehicle(drawn.setup, drawn.answers),
         title: typeof drawn.setup.name === 'string' ? drawn.setup.name : t('ownVehicle'),
         identification: setups.opened ? setups.opened.id : t('notSavedYet'),
         units: units(),
@@ -273,11 +293,10 @@ let rest = 0;
 /** A part has been moved on the drawing: its entry follows at once, the loads as soon as the drag rests. @param {{pointer: string, x: number | null, y: number | null, z: number | null, done: boolean}} to */
 async function moved({ pointer, x, y, z, done }) {
     asking++; // an answer on its way is to a place that the part has left
-    const [, , { inUnit }] = await later;
+    const [, , drawing] = await later;
     const [section, at] = segments(pointer);
     const partOf = drawn.setup[section]?.[Number(at)];
-    const { vehicle } = (await later)[2];
-    const model = vehicle(drawn.setup, drawn.answers);
+    const model = drawing.vehicle(drawn.setup, drawn.answers);
     if (!partOf || model === null) {
         return;
     }
@@ -285,7 +304,7 @@ async function moved({ pointer, x, y, z, done }) {
     for (const [axis, metres] of /** @type {[string, number | null][]} */ ([['x', x], ['y', y], ['z', z === null ? null : z - model.rise(place)]])) {
         if (metres !== null) {
             const unit = partOf.position?.[axis]?.unit ?? (units() === 'us' ? 'in' : 'mm');
-            const value = { value: Number(inUnit(metres, unit).toFixed({ mm: 0, cm: 1, in: 2, ft: 3 }[/** @type {'mm'} */ (unit)] ?? 3)), unit };
+            const value = { value: Number(drawing.inUnit(metres, unit).toFixed({ mm: 0, cm: 1, in: 2, ft: 3 }[/** @type {'mm'} */ (unit)] ?? 3)), unit };
             partOf.position = { ...partOf.position, [axis]: value };
             entries.put(pointer + '/position/' + axis, value);
         }
@@ -376,6 +395,7 @@ function listen() {
     });
     setups.addEventListener('saved', () => {
         keep();
+        settle();
         void ask({ moveFocus: false });
     });
     setups.addEventListener('refused', (event) => {
@@ -439,7 +459,7 @@ async function begin() {
     entries.units = units();
     entries.fields = contract.fields;
     entries.draft = found?.draft ?? {};
-    history.now = JSON.stringify({ draft: entries.draft, opened: setups.opened });
+    history.now = moment();
     setups.buildSheets = contract.buildSheets;
     setups.current = () => {
         const { setup, faults } = toSetup(entries.draft, contract.fields);
