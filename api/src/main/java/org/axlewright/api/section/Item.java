@@ -24,7 +24,9 @@ public record Item(
 
         @Schema(
                 description =
-                        "True for a load that is on board on some trips and not on others: crates in a rack. It counts as on board; questions that ask for every filling leave it off too. False when left out.")
+                        "True for a load that is on board on some trips and not on others: crates in a rack. It counts"
+                                + " as on board; questions that ask for every filling leave it off too. False when left"
+                                + " out.")
         @Nullable
         Boolean cargo,
 

@@ -111,7 +111,8 @@ abstract class Browsing {
                 complaints.add("asked " + request.url());
                 return;
             }
-            String path = URI.create(request.url().replaceFirst("^(data|blob):.*", "/")).getPath();
+            String path = URI.create(request.url().replaceFirst("^(data|blob):.*", "/"))
+                    .getPath();
             if (path.startsWith("/v1/")) {
                 String operation = CONTRACT.operation(request.method(), path);
                 if (operation == null) {
@@ -124,7 +125,8 @@ abstract class Browsing {
             }
         });
         fresh.onRequestFailed(request -> {
-            boolean givenUp = String.valueOf(request.failure()).contains("ERR_ABORTED"); // a newer drag or plot asks anew
+            boolean givenUp =
+                    String.valueOf(request.failure()).contains("ERR_ABORTED"); // a newer drag or plot asks anew
             if (!cut && !givenUp) {
                 complaints.add("failed " + request.url() + " " + request.failure());
             }

@@ -44,9 +44,10 @@ class BuildersWayIT extends Browsing {
         for (int press = 0; press < 50; press++) {
             page.keyboard().press("ArrowLeft"); // 1 cm each
         }
-        page.waitForCondition(() ->
-                Math.abs(Printed.read(lead("centre-of-gravity", "/rearAxle/load")).number() - (268 + 60 * 1.5 / 1.6764))
-                        < 0.05);
+        page.waitForCondition(() -> Math.abs(Printed.read(lead("centre-of-gravity", "/rearAxle/load"))
+                                .number()
+                        - (268 + 60 * 1.5 / 1.6764))
+                < 0.05);
         assertThat(input("/items/0/position/x/value").inputValue()).isEqualTo("1.5");
 
         button("Compare").click();
@@ -113,19 +114,19 @@ class BuildersWayIT extends Browsing {
     /** One refusal of each kind of field, by the page or by the service, at the field that caused it. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            chassis   | /chassis/wheelbase/value      | 900 in   | /chassis/wheelbase       | 900 in
-            chassis   | /chassis/wheelbase/value      | 12 kg    | /chassis/wheelbase       | 12 kg
-            chassis   | /chassis/wheelbase/value      | 1,670    | /chassis/wheelbase       | 1670
-            chassis   | /chassis/seats                | many     | /chassis/seats           | many
-            pack      | /pack/usableShare             | 180 %    | /pack/usableShare        | 1
-            pack      | /pack/cellsInSeries           | 900S     | /pack/cellsInSeries      | 900
-            drive     | /drive/ratio                  | 0:14     | /drive/ratio             | 0:14
-            tyres     | /tyres/front/size             | round    | /tyres/front/size        | round
-            supply    | /supply/cord/size             | thick    | /supply/cord/size        | thick
-            energyPrice | /energyPrice/amount         | dear     | /energyPrice             | dear
-            energyPrice | /energyPrice/currency       | bottle caps | /energyPrice          | BOTTLE CAPS
-            storage   | /storage/from                 | yesterday | /storage/from           | yesterday
-            """)
+        chassis   | /chassis/wheelbase/value      | 900 in   | /chassis/wheelbase       | 900 in
+        chassis   | /chassis/wheelbase/value      | 12 kg    | /chassis/wheelbase       | 12 kg
+        chassis   | /chassis/wheelbase/value      | 1,670    | /chassis/wheelbase       | 1670
+        chassis   | /chassis/seats                | many     | /chassis/seats           | many
+        pack      | /pack/usableShare             | 180 %    | /pack/usableShare        | 1
+        pack      | /pack/cellsInSeries           | 900S     | /pack/cellsInSeries      | 900
+        drive     | /drive/ratio                  | 0:14     | /drive/ratio             | 0:14
+        tyres     | /tyres/front/size             | round    | /tyres/front/size        | round
+        supply    | /supply/cord/size             | thick    | /supply/cord/size        | thick
+        energyPrice | /energyPrice/amount         | dear     | /energyPrice             | dear
+        energyPrice | /energyPrice/currency       | bottle caps | /energyPrice          | BOTTLE CAPS
+        storage   | /storage/from                 | yesterday | /storage/from           | yesterday
+        """)
     void aRefusalStandsAtItsField(String section, String name, String typed, String pointer, String said) {
         choose(PLANNED);
         open(section);
@@ -134,7 +135,8 @@ class BuildersWayIT extends Browsing {
         page.locator("#refusals h3").waitFor();
         assertThat(page.locator("[id='fault:" + pointer + "']").textContent()).containsIgnoringCase(said);
         assertThat(input(name).inputValue()).isEqualTo(typed);
-        assertThat(page.locator("#refusals a[data-field]").first().textContent()).isNotBlank();
+        assertThat(page.locator("#refusals a[data-field]").first().textContent())
+                .isNotBlank();
     }
 
     @Test

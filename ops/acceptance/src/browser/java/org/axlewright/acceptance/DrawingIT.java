@@ -19,7 +19,8 @@ class DrawingIT extends Browsing {
 
     private void draw(String json) {
         page.evaluate(
-                "draft => localStorage.setItem('axlewright.draft', JSON.stringify({draft, units: 'metric', opened: null}))",
+                "draft => localStorage.setItem('axlewright.draft', JSON.stringify({draft, units: 'metric', opened:"
+                        + " null}))",
                 Service.JSON.readValue(json, Object.class));
         page.reload();
         page.waitForSelector("body[data-ready]");
@@ -28,11 +29,11 @@ class DrawingIT extends Browsing {
 
     /** 66 in between the axles; 22 in tyres in front, 205/50-10 (10 x 25.4 + 2 x 205 x 0.5 = 459 mm) behind. */
     private static final String MEASURED = """
-            {"chassis": {"wheelbase": {"value": "66", "unit": "in"}},
-             "tyres": {"front": {"diameter": {"value": "22", "unit": "in"}}, "rear": {"size": "205/50-10"}},
-             "bare": {"axles": {"front": {"value": "200", "unit": "kg"}, "rear": {"value": "300", "unit": "kg"}},
-                      "height": {"value": "600", "unit": "mm"}}}
-            """;
+        {"chassis": {"wheelbase": {"value": "66", "unit": "in"}},
+         "tyres": {"front": {"diameter": {"value": "22", "unit": "in"}}, "rear": {"size": "205/50-10"}},
+         "bare": {"axles": {"front": {"value": "200", "unit": "kg"}, "rear": {"value": "300", "unit": "kg"}},
+                  "height": {"value": "600", "unit": "mm"}}}
+        """;
 
     @Test
     void wheelbaseAndTyresAreToOneScale() {

@@ -25,8 +25,9 @@ class FirstViewIT extends Browsing {
             double[] bytes = {0};
             CDPSession wire = fresh.newCDPSession(view);
             wire.send("Network.enable");
-            wire.on("Network.loadingFinished", event -> bytes[0] +=
-                    event.get("encodedDataLength").getAsDouble());
+            wire.on(
+                    "Network.loadingFinished",
+                    event -> bytes[0] += event.get("encodedDataLength").getAsDouble());
             view.navigate(ADDRESS + "/");
             view.waitForSelector("body[data-ready]");
             view.waitForTimeout(1500);

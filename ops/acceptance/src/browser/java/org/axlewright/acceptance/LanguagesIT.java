@@ -27,7 +27,8 @@ class LanguagesIT extends Browsing {
     @SuppressWarnings("unchecked")
     private Set<String> keys(String language, String part) {
         return new TreeSet<>((List<String>) page.evaluate(
-                "([language, part]) => import('/page/catalogue/' + language + '.js').then((file) => Object.keys(file.default[part]))",
+                "([language, part]) => import('/page/catalogue/' + language + '.js').then((file) =>"
+                        + " Object.keys(file.default[part]))",
                 List.of(language, part)));
     }
 
@@ -93,7 +94,9 @@ class LanguagesIT extends Browsing {
         assertThat(lead("centre-of-gravity", "/frontAxle/share")).matches("\\d+,\\d+ %");
         Locator message = page.locator("axlewright-findings .message").first();
         JsonNode first = Service.JSON
-                .readTree(SERVICE.post("/v1/assessments?units=metric&working=false", demo(PLANNED).toString())
+                .readTree(SERVICE.post(
+                                "/v1/assessments?units=metric&working=false",
+                                demo(PLANNED).toString())
                         .body())
                 .at("/findings/0");
         if (message.textContent().equals(first.path("message").asString())) {
@@ -110,7 +113,9 @@ class LanguagesIT extends Browsing {
         input("/name").fill("Tractor del huerto");
         page.locator("#language").selectOption("en");
         page.waitForSelector("body[data-ready]");
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Work it out").setExact(true))
+        page.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName("Work it out").setExact(true))
                 .waitFor();
         assertThat(input("/name").inputValue()).isEqualTo("Tractor del huerto");
     }

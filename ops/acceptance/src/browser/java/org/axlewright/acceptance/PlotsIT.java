@@ -27,14 +27,12 @@ class PlotsIT extends Browsing {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"thrust", "climb", "range", "charge", "charger", "cable", "share", "drop", "cost"})
+    @ValueSource(strings = {"thrust", "climb", "range", "charge", "charger", "cable", "share", "drop", "cost"})
     void isDrawnAndToldAsATable(String name) {
         Locator plot = plot(name);
         assertThat(plot.locator(".plot-table tbody tr").count()).isGreaterThan(5);
         assertThat(plot.locator(".plot-table td").first().textContent()).isNotBlank();
-        plot.screenshot(
-                new Locator.ScreenshotOptions().setPath(Path.of("target/screenshots/plot-" + name + ".png")));
+        plot.screenshot(new Locator.ScreenshotOptions().setPath(Path.of("target/screenshots/plot-" + name + ".png")));
     }
 
     @Test
@@ -55,7 +53,9 @@ class PlotsIT extends Browsing {
     @Test
     void isSavedAsDrawingPictureAndTable() throws IOException {
         Locator plot = plot("drop");
-        assertThat(new String(saved(plot, "svg"), StandardCharsets.UTF_8)).startsWith("<svg").contains("<path");
+        assertThat(new String(saved(plot, "svg"), StandardCharsets.UTF_8))
+                .startsWith("<svg")
+                .contains("<path");
         assertThat(saved(plot, "png")).startsWith(0x89, 'P', 'N', 'G');
         List<String> lines =
                 new String(saved(plot, "csv"), StandardCharsets.UTF_8).lines().toList();
