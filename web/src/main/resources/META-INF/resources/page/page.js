@@ -444,9 +444,20 @@ async function learn() {
     contract = readContract(reply.body);
 }
 
+/** What an element on another page hands over in the address, or null. @returns {{setup: Record<string, unknown>, units: string | null} | null} */
+function handedOver() {
+    const parts = new URLSearchParams(location.hash.slice(1));
+    try {
+        return parts.has('setup') ? { setup: JSON.parse(parts.get('setup') ?? ''), units: parts.get('units') } : null;
+    } catch {
+        return null; // an address that somebody has cut
+    }
+}
+
 async function begin() {
     const found = keptDraft();
-    if (found?.units === 'us') {
+    const handed = handedOver();
+    if ((handed?.units ?? found?.units) === 'us') {
         part('input[name=units][value=us]', HTMLInputElement).checked = true;
     }
     setups.opened = found?.opened ?? null;
@@ -461,6 +472,10 @@ async function begin() {
     entries.draft = found?.draft ?? {};
     history.now = moment();
     setups.buildSheets = contract.buildSheets;
+    if (handed !== null) {
+        change(toDraft(handed.setup, contract.fields), null);
+        window.history.replaceState(null, '', location.pathname); // a reload keeps what is typed from here on
+    }
     setups.current = () => {
         const { setup, faults } = toSetup(entries.draft, contract.fields);
         entries.showFaults(faults);

@@ -9,6 +9,9 @@ import { words } from './words.js';
 /** Where the script comes from is where the service answers. */
 const SERVICE = new URL('../../', import.meta.url).href;
 
+/** Attributes beside the fields of a setup. */
+export const ATTRIBUTES = ['setup', 'fields', 'units', 'lang', 'heading-level', 'service'];
+
 /** How long a customer's typing rests before the service is asked, ms. */
 const REST = 300;
 
@@ -138,7 +141,7 @@ export class Calculation extends HTMLElement {
             void this.#begin();
             return;
         }
-        const own = names.filter((name) => meantForSetup(name) || /^(setup|fields|units|heading-level)$/.test(name));
+        const own = names.filter((name) => meantForSetup(name) || ATTRIBUTES.includes(name));
         if (own.length === 0) {
             return;
         }
@@ -230,8 +233,8 @@ export class Calculation extends HTMLElement {
         }
         const usual = one.kind === 'Money' ? 'USD' : usualUnit(one, this.#system);
         const given = this.getAttribute(one.name);
-        const said1 = given === null ? null : read(given, one, usual, false);
-        const value = given === null ? at(this.#setup, one.pointer) : said1 !== null && 'value' in said1 ? said1.value : undefined;
+        const entered = given === null ? null : read(given, one, usual, false);
+        const value = given === null ? at(this.#setup, one.pointer) : entered !== null && 'value' in entered ? entered.value : undefined;
         if (given !== null && (value === undefined || (one.kind === 'number' && / ?%$/.test(given)))) {
             return { text: given, unit: usual };
         }
@@ -310,7 +313,7 @@ export class Calculation extends HTMLElement {
         const asking = (this.#asking = new AbortController());
         const { setup, faults } = this.#collect();
         const request = { calculation: this.#name, units: this.#system, setup };
-        this.#part('link').setAttribute('href', this.#service + '#setup=' + encodeURIComponent(JSON.stringify(setup)));
+        this.#part('link').setAttribute('href', this.#service + `#units=${request.units}&setup=${encodeURIComponent(JSON.stringify(setup))}`);
         if (faults.length > 0) {
             this.#refuse(faults);
             return;
