@@ -21,8 +21,9 @@ class DirectionTest {
     private static final Set<String> BELOW =
             Set.of("quantity", "trace", "check", "axles", "tyre", "pack", "roadload", "cable", "motor");
 
-    /** Rooms that ask another on the way to their own answer: the range with one pack and with the other. */
-    private static final Map<String, Set<String>> ASKS = Map.of("repack", Set.of("energy"));
+    /** Rooms that ask another on the way to their own answer: the range with one pack and with the other, the current of a route. */
+    private static final Map<String, Set<String>> ASKS =
+            Map.of("repack", Set.of("energy"), "conductor", Set.of("energy"));
 
     private static final JavaClasses ALL = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

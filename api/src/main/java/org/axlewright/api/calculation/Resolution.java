@@ -63,7 +63,7 @@ public final class Resolution {
         }
     }
 
-    List<Assumption> assumptions() {
+    public List<Assumption> assumptions() {
         return assumptions;
     }
 

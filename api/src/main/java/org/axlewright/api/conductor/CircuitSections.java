@@ -65,9 +65,11 @@ final class CircuitSections {
     static Circuits resolve(Setup setup, Resolution resolution) {
         PackFeed pack = pack(setup.pack(), resolution);
         List<Circuit> sent = Objects.requireNonNull(setup.circuits());
+        boolean routed = sent.stream().anyMatch(circuit -> Boolean.TRUE.equals(circuit.routeCurrent()));
+        Cycle route = routed ? RouteCurrent.of(setup, resolution) : null;
         List<CircuitInput> circuits = new ArrayList<>();
         for (int i = 0; i < sent.size(); i++) {
-            CircuitInput circuit = circuit(i, sent.get(i), pack, setup, resolution);
+            CircuitInput circuit = circuit(i, sent.get(i), pack, route, setup, resolution);
             if (circuit != null) {
                 circuits.add(circuit);
             }
@@ -103,7 +105,12 @@ final class CircuitSections {
     }
 
     private static @Nullable CircuitInput circuit(
-            int index, Circuit circuit, @Nullable PackFeed pack, Setup setup, Resolution resolution) {
+            int index,
+            Circuit circuit,
+            @Nullable PackFeed pack,
+            @Nullable Cycle route,
+            Setup setup,
+            Resolution resolution) {
         String pointer = "/circuits/" + index;
         Cycle cycle = cycle(circuit, pointer, resolution);
         AmpacityTable table = circuit.table() != null
@@ -200,7 +207,8 @@ final class CircuitSections {
                         : (Double) circuit.initialTemperature().si(),
                 flat(circuit, pack, supply, side, pointer, resolution),
                 side == CircuitSide.BATTERY && supply.fullV() != null ? breakers(setup) : List.of(),
-                side == CircuitSide.BATTERY ? fuse(circuit.fuse(), pointer + "/fuse", resolution) : FuseSent.UNKNOWN);
+                side == CircuitSide.BATTERY ? fuse(circuit.fuse(), pointer + "/fuse", resolution) : FuseSent.UNKNOWN,
+                Boolean.TRUE.equals(circuit.routeCurrent()) ? route : null);
     }
 
     /** Null when the profile has a gap or carries nothing; the fault is noted. */

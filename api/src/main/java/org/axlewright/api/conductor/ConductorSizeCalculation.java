@@ -8,6 +8,7 @@ import org.axlewright.api.conductor.CircuitSections.Circuits;
 import org.axlewright.api.conductor.ConductorSizeResult.Fuse;
 import org.axlewright.api.conductor.ConductorSizeResult.JudgedSize;
 import org.axlewright.api.conductor.ConductorSizeResult.SizeCandidate;
+import org.axlewright.api.conductor.ConductorSizeResult.RouteHeat;
 import org.axlewright.api.conductor.ConductorSizeResult.Sized;
 import org.axlewright.api.section.Setup;
 import org.axlewright.domain.conductor.Candidate;
@@ -111,7 +112,17 @@ public final class ConductorSizeCalculation
                 fuse(result.fuse(), result.verdict(), units),
                 temperature(result.warmth() == null ? null : result.warmth().hottestC(), units),
                 time(result.warmth() == null ? null : result.warmth().toLimitS(), units),
-                judged(result.judged(), units));
+                judged(result.judged(), units),
+                route(result.route(), units));
+    }
+
+    private static @Nullable RouteHeat route(ConductorSizing.@Nullable RouteHeat route, UnitSystem units) {
+        return route == null
+                ? null
+                : new RouteHeat(
+                        units.current(route.rmsA()),
+                        units.current(route.peakA()),
+                        temperature(route.hottestC(), units));
     }
 
     private static SizeCandidate candidate(Candidate candidate, double conductorC, UnitSystem units) {

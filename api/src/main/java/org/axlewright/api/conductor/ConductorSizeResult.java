@@ -126,7 +126,27 @@ public record ConductorSizeResult(
             Time timeToLimit,
 
             @Schema(description = "The size sent, judged.") @Nullable
-            JudgedSize judged) {}
+            JudgedSize judged,
+
+            @Schema(
+                    description =
+                            "What the route does to the cable judged, else to the one proposed; with `routeCurrent`.")
+            @Nullable
+            RouteHeat route) {}
+
+    /** The route, leg by leg, as a cycle that repeats. */
+    @Schema(
+            name = "RouteHeatOfCable",
+            description = "The route as a cycle that repeats: its mean current on each leg, driving and waiting.")
+    public record RouteHeat(
+            @Schema(description = "Current of the same mean heat, A.") Current rmsCurrent,
+            @Schema(description = "Highest mean current of a leg, A.") Current peakCurrent,
+
+            @Schema(
+                    description =
+                            "Hottest moment of the conductor by the physical model, degC or degF. Left out beyond 300 degC.")
+            @Nullable
+            Temperature finalTemperature) {}
 
     /** The size that was sent. */
     @Schema(description = "The size that was sent, and how it stands.")

@@ -46,6 +46,12 @@ public record Circuit(
         @Nullable
         Current continuousCurrent,
 
+        @Schema(
+                description =
+                        "`true`: what `route` draws from the pack flows here; how warm that makes the cable is answered beside. The size goes by `profile` or `continuousCurrent`, which hold the starts that the mean of a leg hides.")
+        @Nullable
+        Boolean routeCurrent,
+
         @Schema(description = "Voltage drop allowed out and back, share of the voltage, 0 to 1; 0.03 when left out.")
         @DecimalMin("0.001")
         @DecimalMax("0.5")

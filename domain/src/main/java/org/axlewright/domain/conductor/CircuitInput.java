@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param initialC temperature of the conductor before the peak, degC; null for that of the repeated cycle
  * @param flat the pack when it gives least; null when not known
  * @param breakers what else can open the circuit, as far as it is known
+ * @param route current of a route that flows here too; null when none does
  */
 public record CircuitInput(
         int index,
@@ -48,7 +49,8 @@ public record CircuitInput(
         @Nullable Double initialC,
         @Nullable Flat flat,
         List<Breaker> breakers,
-        FuseSent fuse) {
+        FuseSent fuse,
+        @Nullable Cycle route) {
 
     /**
      * What feeds a circuit.

@@ -59,6 +59,9 @@ final class ConductorFindings {
             "No numeric rule for cables of off-road vehicles is known; the tables are boat and building rules used in its place. The"
                     + " maker's ratings, the local code and a qualified electrician decide.");
 
+    /** The route draws clearly more than the profile. Common practice, no source. */
+    private static final double CLEARLY_MORE = 1.05;
+
     private ConductorFindings() {}
 
     static void find(Result result, Trace trace) {
@@ -76,6 +79,7 @@ final class ConductorFindings {
         judged(result, trace);
         heat(result, result.warmth(), result.chosen(), trace);
         Candidate cable = result.judged() != null ? result.judged().candidate() : result.chosen();
+        route(result, trace);
         if (result.fuse() != null && cable != null) {
             fuse(result, result.fuse(), cable, trace);
         }
@@ -416,6 +420,42 @@ final class ConductorFindings {
                     "/size");
         }
         heat(result, judged.warmth(), cable, trace);
+    }
+
+    private static void route(Result result, Trace trace) {
+        ConductorSizing.RouteHeat route = result.route();
+        CircuitInput input = result.input();
+        if (route == null) {
+            return;
+        }
+        Double hottest = route.hottestC();
+        if (hottest == null || hottest > result.conductorC()) {
+            Finding finding = Finding.of(
+                            "route-overheats-cable",
+                            hottest == null ? Level.DANGER : Level.WARNING,
+                            input.called() + ": the route alone, over and over, brings the cable "
+                                    + (hottest == null ? "beyond 300 degC" : "to {actual}")
+                                    + ", above the {limit} that insulation and terminals bear",
+                            CableHeat.CONVECTION)
+                    .limit(new Measure(result.conductorC(), TEMPERATURE))
+                    .action("Take a thicker cable, and send a profile that holds what the route asks for");
+            add(trace, hottest == null ? finding : finding.actual(new Measure(hottest, TEMPERATURE)), input, "");
+        }
+        if (route.rmsA() > result.rmsA() * CLEARLY_MORE) {
+            add(
+                    trace,
+                    Finding.of(
+                                    "route-asks-more",
+                                    Level.CAUTION,
+                                    input.called()
+                                            + ": the route draws {actual} as a mean of its heat, the profile sent only {limit}; the size goes by the profile",
+                                    Source.derived("RMS current of the legs against that of the profile"))
+                            .actual(new Measure(route.rmsA(), CURRENT))
+                            .limit(new Measure(result.rmsA(), CURRENT))
+                            .action("Send a profile that holds the route"),
+                    input,
+                    "/profile");
+        }
     }
 
     /** What the physical model says where the table is silent. */

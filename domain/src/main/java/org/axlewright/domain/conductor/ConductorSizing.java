@@ -149,6 +149,7 @@ public final class ConductorSizing {
      * @param warmth of the chosen size; null when none passes or its strand does not fit into the diameter outside
      * @param judged the size stated; null when none was, or thinner than the table
      * @param verdict on that fuse
+     * @param route the cable judged, else the one proposed, under the current of the route; null when none flows here
      */
     public record Result(
             CircuitInput input,
@@ -164,7 +165,17 @@ public final class ConductorSizing {
             @Nullable FuseWindow fuse,
             @Nullable Warmth warmth,
             @Nullable Judged judged,
-            FuseCheck.@Nullable Verdict verdict) {}
+            FuseCheck.@Nullable Verdict verdict,
+            @Nullable RouteHeat route) {}
+
+    /**
+     * A cable under the current of a route that repeats, by the physical model.
+     *
+     * @param rmsA current of the same mean heat, A
+     * @param peakA highest mean current of a leg, A
+     * @param hottestC degC; null when it leaves the model
+     */
+    public record RouteHeat(double rmsA, double peakA, @Nullable Double hottestC) {}
 
     /**
      * A cable by the physical model.
@@ -275,7 +286,34 @@ public final class ConductorSizing {
                 fuse,
                 warmth,
                 judged,
-                verdict);
+                verdict,
+                protectedCable == null ? null : route(input, protectedCable, trace));
+    }
+
+    private static @Nullable RouteHeat route(CircuitInput input, Candidate cable, Trace trace) {
+        Cycle route = input.route();
+        Double wall = input.insulation().wallM(cable.conductor());
+        if (route == null || wall == null) {
+            return null;
+        }
+        Trace ofRoute = trace.of("route");
+        double rms = route.rmsA(ofRoute);
+        double ambient = air(input, input.columnC()).ambientC();
+        CableHeat heat = heat(input, cable, wall, ambient);
+        CableHeat.Settled settled = heat.settled(route, rms, cable.parallel());
+        Double hottest = settled == null ? null : (Double) settled.hottestC();
+        heat.note(cable.conductor().areaM2(), wall, hottest, null, ambient, input.columnC(), ofRoute);
+        return new RouteHeat(rms, route.peakA(), hottest);
+    }
+
+    private static CableHeat heat(CircuitInput input, Candidate cable, double wallM, double ambientC) {
+        return new CableHeat(
+                cable.resistanceOhmPerM(),
+                input.columnC(),
+                cable.conductor().areaM2(),
+                wallM,
+                ambientC,
+                bundle(input, cable.parallel()).value());
     }
 
     private static @Nullable Judged judged(CircuitInput input, double rmsA, Trace trace) {
@@ -298,13 +336,7 @@ public final class ConductorSizing {
         double column = input.columnC();
         double ambient = air(input, column).ambientC();
         int runs = cable.parallel();
-        CableHeat heat = new CableHeat(
-                cable.resistanceOhmPerM(),
-                column,
-                cable.conductor().areaM2(),
-                wall,
-                ambient,
-                bundle(input, runs).value());
+        CableHeat heat = heat(input, cable, wall, ambient);
         double start = ambient;
         Double hottest = null;
         if (input.steady()) {

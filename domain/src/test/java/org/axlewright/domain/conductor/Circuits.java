@@ -218,7 +218,8 @@ record Circuits(
                 plain.initialC(),
                 flat,
                 breakers,
-                fuse);
+                fuse,
+                null);
     }
 
     CircuitInput input() {
@@ -245,7 +246,8 @@ record Circuits(
                 null,
                 null,
                 List.of(),
-                FuseSent.UNKNOWN);
+                FuseSent.UNKNOWN,
+                null);
     }
 
     ConductorSizing.Result size() {
