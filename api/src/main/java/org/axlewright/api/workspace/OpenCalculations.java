@@ -25,7 +25,8 @@ class OpenCalculations {
         for (Calculation<?, ?, ?> calculation : calculations.all()) {
             open.registerCorsConfiguration("/v1/" + calculation.name(), to("POST"));
         }
-        for (String several : List.of("/v1/assessments", "/v1/sweeps", "/v1/solutions")) {
+        for (String several :
+                List.of("/v1/assessments", "/v1/batches", "/v1/solutions", "/v1/sweeps", "/v1/tolerances")) {
             open.registerCorsConfiguration(several, to("POST"));
         }
         open.registerCorsConfiguration("/v3/api-docs", to("GET"));
