@@ -21,13 +21,31 @@ final class Backlog implements Closeable {
     private static final long MOST_IN_MEMORY = 1L << 20;
     private static final long MOST_ON_DISK = 1L << 30;
 
-    /**
-     * One line of the body.
-     *
-     * @param number counted from 1
-     * @param text null when it is longer than a document may be
-     */
-    record Line(int number, byte @Nullable [] text) {}
+    /** One line of the body. */
+    static final class Line {
+
+        private final int number;
+        private final byte @Nullable [] text;
+
+        Line(int number, byte @Nullable [] text) {
+            this.number = number;
+            this.text = text;
+        }
+
+        /** Counted from 1. */
+        int number() {
+            return number;
+        }
+
+        /** Null when it is longer than a document may be. */
+        byte @Nullable [] text() {
+            return text;
+        }
+
+        int length() {
+            return text == null ? 0 : text.length;
+        }
+    }
 
     private final Deque<Line> memory = new ArrayDeque<>();
     private long inMemory;
@@ -45,7 +63,7 @@ final class Backlog implements Closeable {
         if (broken != null) {
             return false;
         }
-        int length = line.text() == null ? 0 : line.text().length;
+        int length = line.length();
         if (written == read && inMemory + length <= MOST_IN_MEMORY) {
             memory.add(line);
             inMemory += length;
@@ -62,12 +80,13 @@ final class Backlog implements Closeable {
             file = FileChannel.open(
                     path, StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.DELETE_ON_CLOSE);
         }
-        byte[] text = line.text() == null ? new byte[0] : line.text();
-        ByteBuffer record = ByteBuffer.allocate(8 + text.length);
-        record.putInt(line.number())
-                .putInt(line.text() == null ? -1 : text.length)
-                .put(text)
-                .flip();
+        byte[] text = line.text();
+        ByteBuffer record = ByteBuffer.allocate(8 + line.length());
+        record.putInt(line.number()).putInt(text == null ? -1 : text.length);
+        if (text != null) {
+            record.put(text);
+        }
+        record.flip();
         while (record.hasRemaining()) {
             written += file.write(record, written);
         }
@@ -89,7 +108,7 @@ final class Backlog implements Closeable {
         }
         Line next = memory.poll();
         if (next != null) {
-            inMemory -= next.text() == null ? 0 : next.text().length;
+            inMemory -= next.length();
         } else if (written > read && file != null) {
             next = load(file);
         }

@@ -92,10 +92,11 @@ final class Batch {
         Deque<Future<byte[]>> window = new ArrayDeque<>();
         try {
             while (true) {
-                Backlog.Line line = null;
-                while (window.size() < width && (line = backlog.take(window.isEmpty())) != null) {
+                Backlog.Line line = backlog.take(window.isEmpty());
+                while (line != null) {
                     Backlog.Line next = line;
                     window.add(workers.submit(() -> answers.answer(next, asked)));
+                    line = window.size() < width ? backlog.take(false) : null;
                 }
                 Future<byte[]> head = window.poll();
                 if (head == null) {
@@ -155,7 +156,8 @@ final class Batch {
                         Problem.of(413, "too-large", "Batch too large", "A batch may have at most " + MOST_LINES
                                 + " lines; this line and those after it are not answered"));
             }
-            if (line.text() == null) {
+            byte[] text = line.text();
+            if (text == null) {
                 return refused(
                         line.number(),
                         null,
@@ -164,7 +166,7 @@ final class Batch {
             }
             @Nullable Sent sent;
             try {
-                sent = json.readValue(line.text(), Sent.class);
+                sent = json.readValue(text, Sent.class);
             } catch (JacksonException unreadable) {
                 return refused(
                         line.number(),

@@ -60,7 +60,8 @@ final class Lines {
             if (stop < end) {
                 start++;
                 Line whole = line(line, length, tooLong);
-                if (whole.text() == null || !isBlank(whole.text())) {
+                byte[] text = whole.text();
+                if (text == null || !isBlank(text)) {
                     return whole;
                 }
                 length = 0;

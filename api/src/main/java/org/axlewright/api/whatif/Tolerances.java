@@ -178,7 +178,7 @@ final class Tolerances {
         List<Contribution> budget = new ArrayList<>();
         double variance = first.standard() * first.standard();
         for (int i = 0; i < tolerances.size(); i++) {
-            double own = first.contributions()[i];
+            double own = first.contributions().get(i);
             if (Double.isFinite(own) && Double.isFinite(variance)) {
                 budget.add(new Contribution(
                         tolerances.get(i).place().toString(), own, variance > 0 ? own * own / variance : 0));

@@ -1,6 +1,8 @@
 package org.axlewright.domain.whatif;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
 import org.axlewright.domain.check.Check;
@@ -90,7 +92,7 @@ public final class Uncertainty {
      * @param contributions u_i(y) of each input, with the sign of its sensitivity; NaN where the function has no value beside the estimate
      * @param standard combined standard uncertainty
      */
-    public record FirstOrder(double[] contributions, double standard) {}
+    public record FirstOrder(List<Double> contributions, double standard) {}
 
     /**
      * One result, by Monte Carlo.
@@ -122,13 +124,13 @@ public final class Uncertainty {
         int results = inputs.length == 0 ? 0 : contributions[0].length;
         FirstOrder[] found = new FirstOrder[results];
         for (int k = 0; k < results; k++) {
-            double[] own = new double[inputs.length];
+            List<Double> own = new ArrayList<>();
             double squares = 0;
-            for (int i = 0; i < inputs.length; i++) {
-                own[i] = contributions[i][k];
-                squares += own[i] * own[i];
+            for (double[] contribution : contributions) {
+                own.add(contribution[k]);
+                squares += contribution[k] * contribution[k];
             }
-            found[k] = new FirstOrder(own, Math.sqrt(squares));
+            found[k] = new FirstOrder(List.copyOf(own), Math.sqrt(squares));
         }
         return found;
     }

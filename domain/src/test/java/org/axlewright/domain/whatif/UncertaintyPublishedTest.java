@@ -41,12 +41,12 @@ class UncertaintyPublishedTest {
                 normal(-0.1, 0.41),
                 rectangular(11.5e-6, 1.2e-6),
                 rectangular(0, 0.029))[0];
-        assertThat(found.contributions()[0]).isCloseTo(25, within(0.05));
-        assertThat(found.contributions()[1]).isCloseTo(9.7, within(0.05));
-        assertThat(Math.abs(found.contributions()[2])).isCloseTo(2.9, within(0.05));
-        assertThat(found.contributions()[3]).isCloseTo(0, within(1e-6));
-        assertThat(found.contributions()[4]).isCloseTo(0, within(1e-6));
-        assertThat(Math.abs(found.contributions()[5])).isCloseTo(16.6, within(0.1));
+        assertThat(found.contributions().get(0)).isCloseTo(25, within(0.05));
+        assertThat(found.contributions().get(1)).isCloseTo(9.7, within(0.05));
+        assertThat(Math.abs(found.contributions().get(2))).isCloseTo(2.9, within(0.05));
+        assertThat(found.contributions().get(3)).isCloseTo(0, within(1e-6));
+        assertThat(found.contributions().get(4)).isCloseTo(0, within(1e-6));
+        assertThat(Math.abs(found.contributions().get(5))).isCloseTo(16.6, within(0.1));
         assertThat(found.standard()).isCloseTo(32, within(0.5));
     }
 
