@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One question, or all of an assessment, asked of one setup with other values at some places. What can't differ between the points is
- * checked once.
+ * checked once. It keeps nothing between points, so many threads may ask it.
  */
 final class Probe {
 
@@ -25,8 +25,7 @@ final class Probe {
     private final List<Axis> axes;
     private final Asked asked;
     private final boolean rangesHold;
-    private final boolean sameNeeds;
-    private @Nullable List<List<Fault>> missing;
+    private final @Nullable List<List<Fault>> sameMissing;
 
     /**
      * What is asked.
@@ -68,8 +67,10 @@ final class Probe {
         this.input = input;
         this.axes = axes;
         this.asked = new Asked(units, false);
-        this.sameNeeds = axes.stream().allMatch(Axis::leaf);
         this.rangesHold = rangesHold();
+        this.sameMissing = axes.stream().allMatch(Axis::leaf)
+                ? missing(at(axes.stream().map(axis -> axis.values().get(0)).toList()))
+                : null;
     }
 
     /** Whether every point is free of faults of range: each axis is walked by itself, since a range looks at one value alone. */
@@ -118,7 +119,7 @@ final class Probe {
         Setup setup = at(values);
         List<Fault> faults = form(setup);
         List<Heard> heard = new ArrayList<>(question.asked().size());
-        List<List<Fault>> lacking = missing(setup);
+        List<List<Fault>> lacking = sameMissing == null ? missing(setup) : sameMissing;
         for (int i = 0; i < question.asked().size(); i++) {
             heard.add(ask(question.asked().get(i), setup, faults, lacking.get(i)));
         }
@@ -150,13 +151,10 @@ final class Probe {
     }
 
     private List<List<Fault>> missing(Setup setup) {
-        if (missing == null || !sameNeeds) {
-            missing = question.asked().stream()
-                    .map(calculation -> calculation.needs().missing(setup).stream()
-                            .map(Fault::missing)
-                            .toList())
-                    .toList();
-        }
-        return missing;
+        return question.asked().stream()
+                .map(calculation -> calculation.needs().missing(setup).stream()
+                        .map(Fault::missing)
+                        .toList())
+                .toList();
     }
 }

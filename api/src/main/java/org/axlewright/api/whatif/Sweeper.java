@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.axlewright.api.calculation.Answer.ShownFinding;
 import org.axlewright.api.calculation.Calculations;
 import org.axlewright.api.calculation.Calculations.Found;
@@ -27,6 +28,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Walks one question over all points of one or two axes and gathers columns, findings and refusals. */
 final class Sweeper {
+
+    /** Points that are asked at the same time, and held until they are taken in order. */
+    private static final int BLOCK = 64;
 
     private final Calculations calculations;
     private final Probe probe;
@@ -95,9 +99,15 @@ final class Sweeper {
 
     /** Every point, in order. */
     Sweep sweep(Effort effort) {
-        for (int point = 0; point < points; point++) {
-            effort.step(point, points);
-            take(point, probe.ask(values(point)));
+        for (int start = 0; start < points; start += BLOCK) {
+            effort.step(start, points);
+            List<List<Heard>> block = IntStream.range(start, Math.min(points, start + BLOCK))
+                    .parallel()
+                    .mapToObj(point -> probe.ask(values(point)))
+                    .toList();
+            for (int i = 0; i < block.size(); i++) {
+                take(start + i, block.get(i));
+            }
         }
         if (refusals.size() == 1) {
             everyPointRefused();
