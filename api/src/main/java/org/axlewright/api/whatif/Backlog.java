@@ -57,8 +57,12 @@ final class Backlog implements Closeable {
 
     /** Takes a line; waits while there is no room. False when nobody wants more. */
     synchronized boolean put(Line line) throws IOException {
-        while (broken == null && written - read > MOST_ON_DISK) {
-            pause();
+        try {
+            while (broken == null && written - read > MOST_ON_DISK) {
+                wait();
+            }
+        } catch (InterruptedException interrupted) {
+            throw ended(interrupted);
         }
         if (broken != null) {
             return false;
@@ -100,8 +104,12 @@ final class Backlog implements Closeable {
      * @throws IOException when the body broke off
      */
     synchronized @Nullable Line take(boolean patient) throws IOException {
-        while (patient && broken == null && !complete && memory.isEmpty() && written == read) {
-            pause();
+        try {
+            while (patient && broken == null && !complete && memory.isEmpty() && written == read) {
+                wait();
+            }
+        } catch (InterruptedException interrupted) {
+            throw ended(interrupted);
         }
         if (broken != null) {
             throw broken;
@@ -158,13 +166,9 @@ final class Backlog implements Closeable {
         return broken != null;
     }
 
-    private void pause() throws IOException {
-        try {
-            wait();
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-            throw new IOException("interrupted", interrupted);
-        }
+    private static IOException ended(InterruptedException interrupted) {
+        Thread.currentThread().interrupt();
+        return new IOException("interrupted", interrupted);
     }
 
     @Override
