@@ -219,8 +219,10 @@ final class Operations implements OpenApiCustomizer {
         line.addType("object");
         line.setDescription(
                 "One line: `{\"progress\": {\"done\", \"of\"}}` now and then, and at the end `{\"answer\": …}` as in JSON, or `{\"problem\": …}`.");
-        Objects.requireNonNull(
-                        document.getPaths().get(path).getPost().getResponses().get("200"))
+        Objects.requireNonNull(Objects.requireNonNull(document.getPaths().get(path))
+                        .getPost()
+                        .getResponses()
+                        .get("200"))
                 .getContent()
                 .addMediaType("application/x-ndjson", new MediaType().schema(line));
     }

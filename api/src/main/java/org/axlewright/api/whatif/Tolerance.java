@@ -94,7 +94,7 @@ record Tolerance(Place place, Scale scale, Input input) {
         }
         Object value = place.in(input);
         Scale scale = value == null ? null : Scale.of(value);
-        if (scale == null || scale.whole() || Double.isNaN(scale.at(value))) {
+        if (value == null || scale == null || scale.whole() || Double.isNaN(scale.at(value))) {
             faults.add(new Fault(
                     at + "/pointer",
                     "wrong-type",

@@ -85,13 +85,21 @@ record Watched(String pointer, int which, Place place) {
         List<Watched> leads = new ArrayList<>();
         for (Calculation<?, ?, ?> calculation : question.asked()) {
             for (String lead : calculation.leads()) {
-                try {
-                    leads.add(of(question.assessment() ? "/" + calculation.name() + lead : lead, question));
-                } catch (Place.Unknown several) {
-                    continue;
+                Watched watched = single(question.assessment() ? "/" + calculation.name() + lead : lead, question);
+                if (watched != null) {
+                    leads.add(watched);
                 }
             }
         }
         return leads;
+    }
+
+    /** Null for a part made of several values. */
+    private static @Nullable Watched single(String pointer, Probe.Question question) {
+        try {
+            return of(pointer, question);
+        } catch (Place.Unknown several) {
+            return null;
+        }
     }
 }
