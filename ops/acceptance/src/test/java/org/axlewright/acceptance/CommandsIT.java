@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The commands of the packaged jar: workspaces and tokens, while the service runs and while it rests. */
-@Timeout(600)
+@Timeout(900)
 class CommandsIT {
 
     @TempDir
@@ -35,7 +35,7 @@ class CommandsIT {
                     new ProcessBuilder(line).redirectOutput(out.toFile()).redirectError(err.toFile());
             builder.environment().put("AXLEWRIGHT_DATA", data.resolve("kept").toString());
             Process process = builder.start();
-            if (!process.waitFor(120, TimeUnit.SECONDS)) {
+            if (!process.waitFor(300, TimeUnit.SECONDS)) { // a first one unpacks the database
                 process.destroyForcibly();
                 throw new AssertionError("The command did not end: " + Files.readString(err));
             }
