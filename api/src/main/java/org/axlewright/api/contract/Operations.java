@@ -150,6 +150,7 @@ final class Operations implements OpenApiCustomizer {
         Map<?, ?> planned = json.readValue(DemoSetups.exampleText(), Map.class);
         Map<?, ?> found = json.readValue(DemoSetups.texts().get(1), Map.class);
         example(document, "/v1/assessments", planned);
+        example(document, "/v1/build-sheets", planned);
         example(document, "/v1/comparisons", Map.of("before", found, "after", planned));
         example(
                 document,
