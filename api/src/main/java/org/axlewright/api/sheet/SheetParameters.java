@@ -15,7 +15,7 @@ class SheetParameters implements WebMvcConfigurer {
         registry.addConverter(new PaperReader());
     }
 
-    /** {@code a4} and {@code letter}, and nothing that only looks like them. */
+    /** {@code a4} and {@code letter}. */
     private static final class PaperReader implements Converter<String, Paper> {
         @Override
         public Paper convert(String text) {
