@@ -46,11 +46,13 @@ final class BuildSheetResource {
     @ApiResponse(
             responseCode = "406",
             description = "Accept names neither text/html nor application/pdf.",
-            content = @Content(mediaType = "application/problem+json", schema = @Schema(implementation = Problem.class)))
+            content =
+                    @Content(mediaType = "application/problem+json", schema = @Schema(implementation = Problem.class)))
     @ApiResponse(
             responseCode = "503",
             description = "Too many sheets are printed at once; Retry-After tells when to ask again.",
-            content = @Content(mediaType = "application/problem+json", schema = @Schema(implementation = Problem.class)))
+            content =
+                    @Content(mediaType = "application/problem+json", schema = @Schema(implementation = Problem.class)))
     ResponseEntity<byte[]> print(
             @RequestBody Setup setup,
             @Parameter(hidden = true) @RequestHeader(name = HttpHeaders.ACCEPT, required = false) @Nullable

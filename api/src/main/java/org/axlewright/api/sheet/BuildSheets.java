@@ -87,7 +87,15 @@ public final class BuildSheets {
         BuildSheet sheet = draughtsman.sheet(setup, issue, order.units, order.paper);
         Context context = new Context(
                 Locale.ROOT,
-                Map.of("sheet", sheet, "pdf", order.medium == Medium.PDF, "paper", order.paper, "family", Typeface.FAMILY));
+                Map.of(
+                        "sheet",
+                        sheet,
+                        "pdf",
+                        order.medium == Medium.PDF,
+                        "paper",
+                        order.paper,
+                        "family",
+                        Typeface.FAMILY));
         String html = templates.process("build-sheet", context);
         if (order.medium == Medium.HTML) {
             return Typeface.onScreen(html).getBytes(StandardCharsets.UTF_8);

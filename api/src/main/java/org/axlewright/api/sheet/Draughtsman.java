@@ -81,9 +81,7 @@ final class Draughtsman {
                 assessment.notAssessed().stream().map(this::notAssessed).toList(),
                 leftOut(assessment.notAnswered()),
                 assessment.assumptions().stream().map(this::assumption).toList(),
-                assessment.cautions().stream()
-                        .map(caution -> caution.message())
-                        .toList(),
+                assessment.cautions().stream().map(caution -> caution.message()).toList(),
                 sources(assessment));
     }
 
@@ -113,8 +111,9 @@ final class Draughtsman {
             notes.add("No drawing without a wheelbase.");
             return notes;
         }
-        notes.add("Quartered disc: centre of gravity as driven, the small one with nobody aboard. Squares: items;"
-                + " circles: people; dashed: taken off, or of a size that is not known. Numbers: see items and occupants.");
+        notes.add(
+                "Quartered disc: centre of gravity as driven, the small one with nobody aboard. Squares: items;"
+                        + " circles: people; dashed: taken off, or of a size that is not known. Numbers: see items and occupants.");
         if (drawing.raised()) {
             notes.add("Places are drawn raised by lift and tyres; the tables give them as sent.");
         }
@@ -300,7 +299,9 @@ final class Draughtsman {
         List<EntryTable> tables = new ArrayList<>();
         setup.properties().forEach(section -> {
             if (section.getValue().isArray() && !section.getValue().isEmpty()) {
-                int from = section.getKey().equals("occupants") ? setup.path("items").size() : 0;
+                int from = section.getKey().equals("occupants")
+                        ? setup.path("items").size()
+                        : 0;
                 tables.add(list(Wording.capital(Wording.words(section.getKey())), section.getValue(), from));
             }
         });

@@ -140,14 +140,13 @@ public record Drawing(double widthMm, double heightMm, String title, List<Line> 
     private static void path(Shape shape, StringBuilder path) {
         double[] points = new double[6];
         for (PathIterator part = shape.getPathIterator(null); !part.isDone(); part.next()) {
-            int numbers =
-                    switch (part.currentSegment(points)) {
-                        case PathIterator.SEG_MOVETO -> segment(path, 'M', 2);
-                        case PathIterator.SEG_LINETO -> segment(path, 'L', 2);
-                        case PathIterator.SEG_QUADTO -> segment(path, 'Q', 4);
-                        case PathIterator.SEG_CUBICTO -> segment(path, 'C', 6);
-                        default -> segment(path, 'Z', 0);
-                    };
+            int numbers = switch (part.currentSegment(points)) {
+                case PathIterator.SEG_MOVETO -> segment(path, 'M', 2);
+                case PathIterator.SEG_LINETO -> segment(path, 'L', 2);
+                case PathIterator.SEG_QUADTO -> segment(path, 'Q', 4);
+                case PathIterator.SEG_CUBICTO -> segment(path, 'C', 6);
+                default -> segment(path, 'Z', 0);
+            };
             for (int i = 0; i < numbers; i++) {
                 path.append(i == 0 ? "" : " ").append(millimetres(points[i]));
             }
@@ -176,8 +175,8 @@ public record Drawing(double widthMm, double heightMm, String title, List<Line> 
                     dashes[i] = (float) pen.dashesMm[i];
                 }
             }
-            graphics.setStroke(new BasicStroke(
-                    (float) pen.widthMm, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dashes, 0));
+            graphics.setStroke(
+                    new BasicStroke((float) pen.widthMm, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dashes, 0));
             graphics.draw(line.shape);
         }
     }

@@ -113,9 +113,7 @@ final class DrawingBoard {
     /** Centre of gravity: the quartered disc. */
     void centreOfGravity(double x, double y, double radius) {
         for (int start : new int[] {0, 180}) {
-            draw(
-                    Pen.FILLED,
-                    new Arc2D.Double(x - radius, y - radius, 2 * radius, 2 * radius, start, 90, Arc2D.PIE));
+            draw(Pen.FILLED, new Arc2D.Double(x - radius, y - radius, 2 * radius, 2 * radius, start, 90, Arc2D.PIE));
         }
         circle(Pen.NARROW, x, y, radius);
         take(x, y, radius + 1);

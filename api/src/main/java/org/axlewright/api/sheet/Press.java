@@ -107,8 +107,12 @@ final class Press {
                 RenderingContext context,
                 int dotsPerPixel) {
             Drawing drawing = drawings.get(Integer.parseInt(element.getAttribute("data")));
-            device.drawWithGraphics((float) x, (float) y, (float) width / dotsPerPixel, (float) height / dotsPerPixel, graphics ->
-                    drawing.draw(graphics, width / dotsPerPixel, height / dotsPerPixel));
+            device.drawWithGraphics(
+                    (float) x,
+                    (float) y,
+                    (float) width / dotsPerPixel,
+                    (float) height / dotsPerPixel,
+                    graphics -> drawing.draw(graphics, width / dotsPerPixel, height / dotsPerPixel));
             return null;
         }
     }

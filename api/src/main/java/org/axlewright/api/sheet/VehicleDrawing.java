@@ -105,8 +105,7 @@ final class VehicleDrawing {
         this.rear = wheel(tyres == null ? null : tyres.rear());
         underside();
         this.leftEnd = Math.min(-front.diameter / 2, extent().min().orElse(0));
-        double rightEnd =
-                Math.max(wheelbase + rear.diameter / 2, extent().max().orElse(0));
+        double rightEnd = Math.max(wheelbase + rear.diameter / 2, extent().max().orElse(0));
         this.scale = scale(rightEnd - leftEnd);
         this.slack = (WIDTH - LEFT - RIGHT - paper(rightEnd - leftEnd)) / 2;
     }
@@ -213,7 +212,8 @@ final class VehicleDrawing {
     private double top() {
         return DoubleStream.concat(
                         DoubleStream.concat(
-                                parts.stream().mapToDouble(Part::z), underside.stream().mapToDouble(Point::z)),
+                                parts.stream().mapToDouble(Part::z),
+                                underside.stream().mapToDouble(Point::z)),
                         DoubleStream.of(
                                 front.diameter,
                                 rear.diameter,
@@ -340,12 +340,7 @@ final class VehicleDrawing {
         board.line(Pen.CENTRE, px(x), middle - radius - 2, px(x), middle + radius);
         if (wheel.known) {
             double corner = radius * Math.sqrt(0.5);
-            board.line(
-                    Pen.NARROW,
-                    px(x) - corner,
-                    middle - corner,
-                    px(x) + corner,
-                    middle + corner);
+            board.line(Pen.NARROW, px(x) - corner, middle - corner, px(x) + corner, middle + corner);
             board.head(px(x) - corner, middle - corner, -Math.sqrt(0.5), -Math.sqrt(0.5));
             board.head(px(x) + corner, middle + corner, Math.sqrt(0.5), Math.sqrt(0.5));
             board.write(px(x) + 0.8, middle + 3, "⌀" + dimension(wheel.diameter), Anchor.START);
@@ -411,11 +406,9 @@ final class VehicleDrawing {
         if (Wording.isQuantity(at.get("x"))) {
             double x = metres(at.path("x"), 0);
             double z = metres(at.path("z"), 0);
-            board.across(
-                    px(0), below, px(x), ground - paper(z) + (z == 0 ? 0 : 2.3), near, dimension(Math.abs(x)));
+            board.across(px(0), below, px(x), ground - paper(z) + (z == 0 ? 0 : 2.3), near, dimension(Math.abs(x)));
             if (Wording.isQuantity(at.get("z"))) {
-                board.upright(
-                        ground - paper(z), px(x) + 2.3, ground, WIDTH - RIGHT + 4, WIDTH - 4, dimension(z));
+                board.upright(ground - paper(z), px(x) + 2.3, ground, WIDTH - RIGHT + 4, WIDTH - 4, dimension(z));
             }
         }
         overhang(board, chassis.frontOverhang(), 0, -1, near, ground);
@@ -436,7 +429,13 @@ final class VehicleDrawing {
         }
         double end = axle + sense * overhang.reach().si();
         double z = overhang.height().si() + rise(end);
-        board.across(px(axle), ground + 11, px(end), ground - paper(z), y, dimension(overhang.reach().si()));
+        board.across(
+                px(axle),
+                ground + 11,
+                px(end),
+                ground - paper(z),
+                y,
+                dimension(overhang.reach().si()));
     }
 
     private void scaleBar(DrawingBoard board, double y) {
@@ -448,8 +447,7 @@ final class VehicleDrawing {
         board.line(Pen.OUTLINE, 4, y, end, y);
         board.line(Pen.OUTLINE, 4, y - 1, 4, y + 1);
         board.line(Pen.OUTLINE, end, y - 1, end, y + 1);
-        board.write(
-                end + 1.5, y + 0.9, dimension(metres) + (units == UnitSystem.US ? " in" : " mm"), Anchor.START);
+        board.write(end + 1.5, y + 0.9, dimension(metres) + (units == UnitSystem.US ? " in" : " mm"), Anchor.START);
     }
 
     private Drawing plan() {
@@ -465,18 +463,12 @@ final class VehicleDrawing {
         }
         JsonNode at = balance.path("position");
         if (Wording.isQuantity(at.get("x"))) {
-            board.centreOfGravity(
-                    px(metres(at.path("x"), 0)), middle - paper(metres(at.path("y"), 0)), 2.3);
+            board.centreOfGravity(px(metres(at.path("x"), 0)), middle - paper(metres(at.path("y"), 0)), 2.3);
         }
         for (Part part : parts) {
             if (numbered.contains(part.number)) {
                 board.balloon(
-                        px(part.x),
-                        middle - paper(part.y),
-                        1.6,
-                        String.valueOf(part.number),
-                        WIDTH - RIGHT,
-                        height);
+                        px(part.x), middle - paper(part.y), 1.6, String.valueOf(part.number), WIDTH - RIGHT, height);
             }
         }
         return board.drawing(WIDTH, height, "View from above, scale 1:" + scale);
@@ -499,12 +491,6 @@ final class VehicleDrawing {
         board.line(Pen.CENTRE, px(x), middle - paper(halfTrack), px(x), middle + paper(halfTrack));
         double at = x == 0 ? 6 : WIDTH - 4;
         double from = px(x) + (x == 0 ? -1 : 1) * (length / 2 + 2);
-        board.upright(
-                middle - paper(halfTrack),
-                from,
-                middle + paper(halfTrack),
-                from,
-                at,
-                dimension(2 * halfTrack));
+        board.upright(middle - paper(halfTrack), from, middle + paper(halfTrack), from, at, dimension(2 * halfTrack));
     }
 }

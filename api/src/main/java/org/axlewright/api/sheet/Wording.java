@@ -48,9 +48,7 @@ final class Wording {
 
     /** {@code cellsInSeries} and {@code pack-range} as {@code cells in series} and {@code pack range}. */
     static String words(String name) {
-        return name.replace('-', ' ')
-                .replaceAll("([a-z0-9])([A-Z])", "$1 $2")
-                .toLowerCase(Locale.ROOT);
+        return name.replace('-', ' ').replaceAll("([a-z0-9])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
     }
 
     static String capital(String text) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import org.axlewright.api.Running;
+import org.axlewright.api.database.TestDatabase;
 import org.axlewright.api.demo.DemoSetups;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -111,7 +112,8 @@ class SetupSheetIT extends Running {
     }
 
     @ParameterizedTest
-    @CsvSource({"application/json,'',406", "image/png,'',406", "text/html,?paper=a3,400", "text/html,?units=cubits,400"})
+    @CsvSource({"application/json,'',406", "image/png,'',406", "text/html,?paper=a3,400", "text/html,?units=cubits,400"
+    })
     void refusesWhatItCannotPrint(String accept, String query, int status) {
         Reply reply = print(saved(), query, "Accept", accept);
         assertThat(reply.status()).as(reply.text()).isEqualTo(status);
@@ -124,8 +126,6 @@ class SetupSheetIT extends Running {
                 .header("Location");
         Reply reply = print(location, "");
         assertThat(reply.status()).isEqualTo(200);
-        assertThat(reply.text())
-                .doesNotContain("<script")
-                .contains("&lt;script&gt;alert(1)&lt;/script&gt; &amp; ñ");
+        assertThat(reply.text()).doesNotContain("<script").contains("&lt;script&gt;alert(1)&lt;/script&gt; &amp; ñ");
     }
 }

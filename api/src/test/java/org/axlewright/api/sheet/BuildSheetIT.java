@@ -150,9 +150,13 @@ class BuildSheetIT extends Running {
         });
         assessment.cautions().forEach(caution -> assertThat(sheet).contains(bare(caution.message())));
         for (Assessment.NotAssessed left : assessment.notAssessed()) {
-            assertThat(sheet).contains(bare(calculations.named(left.calculation()).orElseThrow().question()));
+            assertThat(sheet)
+                    .contains(bare(
+                            calculations.named(left.calculation()).orElseThrow().question()));
             left.faults().forEach(fault -> assertThat(sheet).contains(bare(fault.message())));
-            left.missing().forEach(pointer -> assertThat(sheet.toLowerCase(Locale.ROOT)).contains(named(pointer)));
+            left.missing()
+                    .forEach(pointer ->
+                            assertThat(sheet.toLowerCase(Locale.ROOT)).contains(named(pointer)));
         }
         assertThat(sheet).contains(bare("licensed"), bare("This sheet approves and certifies nothing"));
         for (Calculation<?, ?, ?> calculation : calculations.all()) {
@@ -167,7 +171,9 @@ class BuildSheetIT extends Running {
                 if (value.isString()) {
                     assertThat(sheet).contains(bare(value.asString()));
                 } else if (value.has("value") && value.has("unit")) {
-                    assertThat(sheet).as(calculation.name() + lead).contains(digits(value.path("value").asDouble()));
+                    assertThat(sheet)
+                            .as(calculation.name() + lead)
+                            .contains(digits(value.path("value").asDouble()));
                 } else if (value.isNumber() && !lead.toLowerCase(Locale.ROOT).endsWith("share")) {
                     assertThat(sheet).as(calculation.name() + lead).contains(digits(value.asDouble()));
                 }
@@ -267,7 +273,8 @@ class BuildSheetIT extends Running {
                 collect(page.getResources(), fonts);
             }
             assertThat(fonts).isNotEmpty();
-            fonts.forEach(font -> assertThat(font.isEmbedded()).as(font.getName()).isTrue());
+            fonts.forEach(
+                    font -> assertThat(font.isEmbedded()).as(font.getName()).isTrue());
         }
     }
 
@@ -287,7 +294,8 @@ class BuildSheetIT extends Running {
         try (PDDocument document = pdf(DemoSetups.exampleText())) {
             assertThat(document.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
             assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
-            assertThat(document.getDocumentCatalog().getStructureTreeRoot().getKids()).isNotEmpty();
+            assertThat(document.getDocumentCatalog().getStructureTreeRoot().getKids())
+                    .isNotEmpty();
             assertThat(document.getDocumentInformation().getTitle())
                     .isEqualTo("Build sheet: Orchard runabout, as planned");
             assertThat(new String(document.getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8))
@@ -364,13 +372,15 @@ class BuildSheetIT extends Running {
         String html = html(vehicle.toString());
         Document page = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
-                .parse(new ByteArrayInputStream(html.replace("<!DOCTYPE html>", "").getBytes(StandardCharsets.UTF_8)));
+                .parse(new ByteArrayInputStream(
+                        html.replace("<!DOCTYPE html>", "").getBytes(StandardCharsets.UTF_8)));
         for (String element : List.of("script", "img", "link", "iframe", "a", "base")) {
-            assertThat(page.getElementsByTagName(element).getLength()).as(element).isZero();
+            assertThat(page.getElementsByTagName(element).getLength())
+                    .as(element)
+                    .isZero();
         }
         String heading = page.getElementsByTagName("h1").item(0).getTextContent();
-        assertThat(heading.replaceAll("\\[U\\+[0-9A-F]+]", ""))
-                .isEqualTo(name.replaceAll("[\u202e\u202c\u200b]", ""));
+        assertThat(heading.replaceAll("\\[U\\+[0-9A-F]+]", "")).isEqualTo(name.replaceAll("[\u202e\u202c\u200b]", ""));
         try (PDDocument document = pdf(vehicle.toString())) {
             staysInsideTheFrame(document);
             String sheet = text(document);
@@ -511,8 +521,7 @@ class BuildSheetIT extends Running {
     @Test
     void refusesWhatIsNoSetup() {
         assertThat(ask("", "application/pdf", "{\"stray\":1}").status()).isEqualTo(400);
-        Reply invalid = ask(
-                "", "application/pdf", "{\"chassis\":{\"wheelbase\":{\"value\":-1,\"unit\":\"m\"}}}");
+        Reply invalid = ask("", "application/pdf", "{\"chassis\":{\"wheelbase\":{\"value\":-1,\"unit\":\"m\"}}}");
         assertThat(invalid.status()).isEqualTo(422);
         assertThat(invalid.contentType()).isEqualTo("application/problem+json");
     }
