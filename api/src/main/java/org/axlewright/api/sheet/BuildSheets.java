@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.function.UnaryOperator;
 import org.axlewright.api.calculation.Calculations;
 import org.axlewright.api.problem.Declined;
 import org.axlewright.api.section.Setup;
@@ -84,7 +85,8 @@ public final class BuildSheets {
 
     /** The bytes of the sheet. */
     byte[] write(Setup setup, @Nullable Issue issue, Order order) {
-        BuildSheet sheet = draughtsman.sheet(setup, issue, order.units, order.paper);
+        UnaryOperator<String> letters = order.medium == Medium.PDF ? typeface::onPaper : Typeface::onScreen;
+        BuildSheet sheet = draughtsman.sheet(setup, issue, order.units, order.paper, letters);
         Context context = new Context(
                 Locale.ROOT,
                 Map.of(
@@ -96,11 +98,10 @@ public final class BuildSheets {
                         order.paper,
                         "family",
                         Typeface.FAMILY));
-        String html = templates.process("build-sheet", context);
-        if (order.medium == Medium.HTML) {
-            return Typeface.onScreen(html).getBytes(StandardCharsets.UTF_8);
-        }
-        return printed(typeface.onPaper(html), sheet.drawings(), issue);
+        String html = letters.apply(templates.process("build-sheet", context));
+        return order.medium == Medium.PDF
+                ? printed(html, sheet.drawings(), issue)
+                : html.getBytes(StandardCharsets.UTF_8);
     }
 
     private byte[] printed(String html, List<Drawing> drawings, @Nullable Issue issue) {

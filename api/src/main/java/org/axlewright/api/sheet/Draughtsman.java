@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.axlewright.api.assessment.Assessment;
 import org.axlewright.api.assessment.Assessment.AssessedFinding;
@@ -39,7 +40,7 @@ import tools.jackson.databind.json.JsonMapper;
 final class Draughtsman {
 
     /** A name that the title block has room for; the sheet's heading has it whole. */
-    private static final int SHORT_NAME = 90;
+    private static final int SHORT_NAME = 60;
 
     /** Longest text that stands in half a line. */
     private static final int HALF_LINE = 30;
@@ -57,8 +58,14 @@ final class Draughtsman {
         this.json = json;
     }
 
-    /** @throws org.axlewright.api.problem.Refused when the form of the setup is not in order */
-    BuildSheet sheet(Setup setup, @Nullable Issue issue, UnitSystem units, Paper paper) {
+    /**
+     * The sheet of a setup.
+     *
+     * @param letters writes a text in the characters there are, which can make it longer
+     * @throws org.axlewright.api.problem.Refused when the form of the setup is not in order
+     */
+    BuildSheet sheet(
+            Setup setup, @Nullable Issue issue, UnitSystem units, Paper paper, UnaryOperator<String> letters) {
         Assessment assessment = assessor.assess(setup, new Asked(units, true));
         Map<String, JsonNode> results = new LinkedHashMap<>();
         assessment.results().forEach((name, result) -> results.put(name, json.valueToTree(result)));
@@ -70,7 +77,7 @@ final class Draughtsman {
                 results.getOrDefault("lift-geometry", none),
                 units);
         return new BuildSheet(
-                title(setup, issue, units, paper, drawing),
+                title(setup, issue, units, paper, drawing, letters),
                 drawing == null ? List.of() : drawing.views(),
                 drawingNotes(drawing),
                 setup.notes() == null ? "" : setup.notes(),
@@ -86,11 +93,16 @@ final class Draughtsman {
     }
 
     private TitleBlock title(
-            Setup setup, @Nullable Issue issue, UnitSystem units, Paper paper, @Nullable VehicleDrawing drawing) {
+            Setup setup,
+            @Nullable Issue issue,
+            UnitSystem units,
+            Paper paper,
+            @Nullable VehicleDrawing drawing,
+            UnaryOperator<String> letters) {
         String name = setup.name() == null ? "Unnamed setup" : setup.name();
         return new TitleBlock(
                 name,
-                shortened(name),
+                shortened(letters.apply(name)),
                 issue == null ? "not saved" : issue.number(),
                 issue == null ? "not saved" : String.valueOf(issue.revision()),
                 issue == null ? "not saved" : issue.day(),

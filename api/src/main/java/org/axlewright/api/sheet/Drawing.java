@@ -65,8 +65,10 @@ public record Drawing(double widthMm, double heightMm, String title, List<Line> 
      * @param yMm its baseline; for an upright text the middle of its length
      * @param sizeMm size of type
      * @param upright whether it reads from below, to the left of xMm (ISO 129-1)
+     * @param breaksLines whether lines that run behind it are broken
      */
-    public record Text(String text, double xMm, double yMm, Anchor anchor, double sizeMm, boolean upright) {
+    public record Text(
+            String text, double xMm, double yMm, Anchor anchor, double sizeMm, boolean upright, boolean breaksLines) {
 
         private static final double BOX = 60;
         private static final double LINE = 1.2;
@@ -117,7 +119,7 @@ public record Drawing(double widthMm, double heightMm, String title, List<Line> 
         }
         svg.append("</g>\n");
         for (Text text : texts) {
-            svg.append("<text x=\"")
+            svg.append(text.breaksLines ? "<text class=\"clear\" x=\"" : "<text x=\"")
                     .append(millimetres(text.xMm))
                     .append("\" y=\"")
                     .append(millimetres(text.yMm))

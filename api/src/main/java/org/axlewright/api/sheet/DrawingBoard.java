@@ -56,11 +56,16 @@ final class DrawingBoard {
     }
 
     void write(double x, double y, String text, Anchor anchor) {
-        texts.add(new Text(text, x, y, anchor, TYPE, false));
+        texts.add(new Text(text, x, y, anchor, TYPE, false, false));
+    }
+
+    /** A text that breaks the lines behind it. */
+    void writeOver(double x, double y, String text) {
+        texts.add(new Text(text, x, y, Anchor.START, TYPE, false, true));
     }
 
     void writeUpright(double x, double y, String text) {
-        texts.add(new Text(text, x, y, Anchor.MIDDLE, TYPE, true));
+        texts.add(new Text(text, x, y, Anchor.MIDDLE, TYPE, true, false));
     }
 
     /** An arrow head at a point. dx, dy: unit vector that it points along. */
@@ -151,12 +156,12 @@ final class DrawingBoard {
         double uy = (best[1] - y) / far;
         line(Pen.NARROW, x + ux * clear, y + uy * clear, best[0] - ux * BALLOON, best[1] - uy * BALLOON);
         circle(Pen.NARROW, best[0], best[1], BALLOON);
-        texts.add(new Text(number, best[0], best[1] + 0.7, Anchor.MIDDLE, number.length() > 2 ? 1.7 : 2.1, false));
+        texts.add(new Text(number, best[0], best[1] + 0.7, Anchor.MIDDLE, number.length() > 2 ? 1.7 : 2.1, false, false));
         take(best[0], best[1], BALLOON);
     }
 
     /** About the width of a text of figures in the typeface of the sheet. */
-    private static double width(String text) {
+    static double width(String text) {
         return text.length() * TYPE * 0.58;
     }
 }

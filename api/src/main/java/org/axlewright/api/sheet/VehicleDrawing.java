@@ -20,6 +20,7 @@ import org.axlewright.api.section.Tyres;
 import org.axlewright.api.section.Tyres.Tyre;
 import org.axlewright.api.sheet.Drawing.Anchor;
 import org.axlewright.api.sheet.Drawing.Pen;
+import org.axlewright.domain.axles.WheelPlan;
 import org.axlewright.domain.quantity.Length;
 import org.axlewright.domain.quantity.LengthUnit;
 import org.axlewright.domain.quantity.UnitSystem;
@@ -238,7 +239,13 @@ final class VehicleDrawing {
     private double halfTrack(boolean atFront) {
         Chassis chassis = Objects.requireNonNull(setup.chassis());
         Length track = atFront ? chassis.frontTrack() : chassis.rearTrack();
-        return track == null ? 0 : track.si() / 2;
+        return track == null || isSingle(atFront) ? 0 : track.si() / 2;
+    }
+
+    /** Whether the axle has one wheel, on the centre plane. */
+    private boolean isSingle(boolean atFront) {
+        WheelPlan plan = Objects.requireNonNull(setup.chassis()).wheelPlan();
+        return plan == (atFront ? WheelPlan.ONE_IN_FRONT : WheelPlan.ONE_BEHIND);
     }
 
     private int scale(double length) {
@@ -300,10 +307,10 @@ final class VehicleDrawing {
         }
         sideWheel(board, 0, front, ground);
         sideWheel(board, wheelbase, rear, ground);
-        centres(board, ground);
         for (Part part : parts) {
             mark(board, part, px(part.x), ground - paper(part.z));
         }
+        centres(board, ground);
         for (Part part : parts) {
             if (numbered.contains(part.number)) {
                 board.balloon(
@@ -343,7 +350,8 @@ final class VehicleDrawing {
             board.line(Pen.NARROW, px(x) - corner, middle - corner, px(x) + corner, middle + corner);
             board.head(px(x) - corner, middle - corner, -Math.sqrt(0.5), -Math.sqrt(0.5));
             board.head(px(x) + corner, middle + corner, Math.sqrt(0.5), Math.sqrt(0.5));
-            board.write(px(x) + 0.8, middle + 3, "⌀" + dimension(wheel.diameter), Anchor.START);
+            String across = "⌀" + dimension(wheel.diameter);
+            board.write(px(x) - 0.8 - DrawingBoard.width(across), middle + 3, across, Anchor.START);
         }
         board.take(px(x), middle, 3);
     }
@@ -389,11 +397,10 @@ final class VehicleDrawing {
         double tail = ground + 4 + 6 * Math.min(1, Math.max(0.3, Math.abs(share)));
         board.line(Pen.LOAD, px(x), tail, px(x), ground + 2.5);
         board.head(px(x), lifted ? tail : ground + 0.4, 0, lifted ? 1 : -1);
-        board.write(
+        board.writeOver(
                 px(x) + 1.8,
                 ground + 5.5,
-                Wording.shown(load, "load") + " (" + Wording.number(share * 100, true) + " %)",
-                Anchor.START);
+                Wording.shown(load, "load") + " (" + Wording.number(share * 100, true) + " %)");
     }
 
     private void sideDimensions(DrawingBoard board, double ground) {
@@ -475,18 +482,22 @@ final class VehicleDrawing {
     }
 
     private void planWheels(DrawingBoard board, double x, Wheel wheel, double halfTrack, double middle) {
-        if (halfTrack == 0) {
+        boolean single = isSingle(x == 0);
+        if (halfTrack == 0 && !single) {
             return;
         }
         double length = paper(wheel.diameter);
         double width = paper(wheel.width);
-        for (int side : new int[] {-1, 1}) {
+        for (int side : single ? new int[] {0} : new int[] {-1, 1}) {
             double y = middle + side * paper(halfTrack);
             board.draw(
                     wheel.known ? Pen.OUTLINE : Pen.OUTLINE_DASHED,
                     new Rectangle2D.Double(px(x) - length / 2, y - width / 2, length, width));
             board.line(Pen.CENTRE, px(x) - length / 2 - 2, y, px(x) + length / 2 + 2, y);
             board.take(px(x), y, width / 2);
+        }
+        if (single) {
+            return;
         }
         board.line(Pen.CENTRE, px(x), middle - paper(halfTrack), px(x), middle + paper(halfTrack));
         double at = x == 0 ? 6 : WIDTH - 4;

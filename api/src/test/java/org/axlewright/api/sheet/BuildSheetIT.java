@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -357,6 +359,7 @@ class BuildSheetIT extends Running {
                 "<script>alert(1)</script> & \"quotes\" 'too' <!-- --> ]]> <img src=x>",
                 "Camión de huerto ñ á é í ó ú ü ¿? ¡! 35 mm² Ω µ θ ≤ − ° ⌀",
                 "果樹園 車 🛻 Ω",
+                "果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園果樹園",
                 "شاحنة صغيرة עגלה",
                 "turned \u202eround\u202c and\u200b zero",
                 "${7*7} [[${sheet}]] th:text #{x} @{y}",
@@ -401,10 +404,11 @@ class BuildSheetIT extends Running {
     @Test
     void aLongListGoesOnOverleafUnderItsHeadings() throws IOException {
         String vehicle = manyItems(500);
-        long start = System.nanoTime();
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+        long start = clock.getCurrentThreadCpuTime();
         byte[] printed = write(vehicle, Medium.PDF, UnitSystem.METRIC, Paper.A4);
-        double seconds = (System.nanoTime() - start) / 1e9;
-        assertThat(seconds).as("500 items, s; unloaded it is about a second").isLessThan(30);
+        double seconds = (clock.getCurrentThreadCpuTime() - start) / 1e9;
+        assertThat(seconds).as("500 items, s of one processor; two when warm").isLessThan(15);
         try (PDDocument document = Loader.loadPDF(printed)) {
             staysInsideTheFrame(document);
             int pagesWithItems = 0;
@@ -495,7 +499,7 @@ class BuildSheetIT extends Running {
         Reply reply = ask("", accept, DemoSetups.exampleText());
         assertThat(reply.status()).as(reply.text()).isEqualTo(200);
         assertThat(reply.contentType()).isEqualTo(type);
-        assertThat(reply.header("Vary")).contains("Accept");
+        assertThat(reply.header("Vary")).containsIgnoringCase("accept");
         assertThat(reply.header("Content-Security-Policy")).contains("default-src 'none'");
         assertThat(reply.text()).startsWith(type.startsWith("text") ? "<!DOCTYPE html>" : "%PDF-");
     }
