@@ -26,20 +26,20 @@ public record Drawing(double widthMm, double heightMm, String title, List<Line> 
     /** Kinds of line after ISO 128-2: wide for outlines, narrow (half as wide) for everything that explains them. */
     public enum Pen {
         OUTLINE(0.5),
-        OUTLINE_DASHED(0.35, 2, 1),
+        OUTLINE_DASHED(0.35, 2.0, 1.0),
         NARROW(0.18),
         NARROW_DASHED(0.25, 1.5, 0.8),
         /** Long dash, dot: centre lines and planes. */
-        CENTRE(0.18, 5, 0.8, 0.4, 0.8),
+        CENTRE(0.18, 5.0, 0.8, 0.4, 0.8),
         LOAD(0.7),
         FILLED(0);
 
         private final double widthMm;
-        private final double[] dashesMm;
+        private final List<Double> dashesMm;
 
-        Pen(double widthMm, double... dashesMm) {
+        Pen(double widthMm, Double... dashesMm) {
             this.widthMm = widthMm;
-            this.dashesMm = dashesMm;
+            this.dashesMm = List.of(dashesMm);
         }
     }
 
@@ -108,7 +108,7 @@ public record Drawing(double widthMm, double heightMm, String title, List<Line> 
                 svg.append("\" fill=\"#000\" stroke=\"none");
             } else {
                 svg.append("\" stroke-width=\"").append(millimetres(pen.widthMm));
-                if (pen.dashesMm.length > 0) {
+                if (!pen.dashesMm.isEmpty()) {
                     svg.append("\" stroke-dasharray=\"");
                     for (double dash : pen.dashesMm) {
                         svg.append(millimetres(dash)).append(' ');
@@ -171,10 +171,10 @@ public record Drawing(double widthMm, double heightMm, String title, List<Line> 
                 continue;
             }
             float[] dashes = null;
-            if (pen.dashesMm.length > 0) {
-                dashes = new float[pen.dashesMm.length];
+            if (!pen.dashesMm.isEmpty()) {
+                dashes = new float[pen.dashesMm.size()];
                 for (int i = 0; i < dashes.length; i++) {
-                    dashes[i] = (float) pen.dashesMm[i];
+                    dashes[i] = pen.dashesMm.get(i).floatValue();
                 }
             }
             graphics.setStroke(
