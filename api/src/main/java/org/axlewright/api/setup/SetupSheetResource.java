@@ -45,7 +45,9 @@ final class SetupSheetResource {
             operationId = "printSetup",
             summary = "The saved vehicle and what every question says about it, on paper",
             description =
-                    "Drawing, findings, leading results, entries, what was not assessed, assumptions, cautions and sources, under a title block with revision and date. The same revision gives the same bytes. HTML unless Accept prefers PDF.")
+                    "Drawing, findings, leading results, entries, what was not assessed, assumptions, cautions and"
+                            + " sources, under a title block with revision and date. The same revision gives the same"
+                            + " bytes. HTML unless Accept prefers PDF.")
     @ApiResponse(
             responseCode = "200",
             description = "The sheet.",
@@ -67,13 +69,15 @@ final class SetupSheetResource {
     @ApiResponse(
             responseCode = "406",
             description = "Accept names neither text/html nor application/pdf.",
-            content = @Content(mediaType = "application/problem+json", schema = @Schema(implementation = Problem.class)))
+            content =
+                    @Content(mediaType = "application/problem+json", schema = @Schema(implementation = Problem.class)))
     @ApiResponse(
             responseCode = "503",
             description = "The database can't be reached, or too many sheets are printed at once.",
             headers =
                     @Header(name = "Retry-After", description = "Seconds to wait.", schema = @Schema(type = "integer")),
-            content = @Content(mediaType = "application/problem+json", schema = @Schema(implementation = Problem.class)))
+            content =
+                    @Content(mediaType = "application/problem+json", schema = @Schema(implementation = Problem.class)))
     @Nullable
     ResponseEntity<byte[]> print(
             @Identifier @PathVariable String id,
@@ -88,8 +92,7 @@ final class SetupSheetResource {
                 saved.version().id().toString(),
                 saved.version().revision(),
                 saved.version().updatedAt());
-        if (request.checkNotModified(
-                sheets.entityTag(issue, order), issue.at().toEpochMilli())) {
+        if (request.checkNotModified(sheets.entityTag(issue, order), issue.at().toEpochMilli())) {
             return null; // 304 is on its way: nothing is printed
         }
         return sheets.answer(reader.parse(saved.document()), issue, order);

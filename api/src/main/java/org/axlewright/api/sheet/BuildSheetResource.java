@@ -35,7 +35,9 @@ final class BuildSheetResource {
             operationId = "printBuildSheet",
             summary = "The vehicle and what every question says about it, on paper",
             description =
-                    "Drawing, findings, leading results, entries, what was not assessed, assumptions, cautions and sources of one setup. Creates nothing; the same body gives the same bytes. HTML unless Accept prefers PDF.")
+                    "Drawing, findings, leading results, entries, what was not assessed, assumptions, cautions and"
+                            + " sources of one setup. Creates nothing; the same body gives the same bytes. HTML unless"
+                            + " Accept prefers PDF.")
     @ApiResponse(
             responseCode = "200",
             description = "The sheet.",

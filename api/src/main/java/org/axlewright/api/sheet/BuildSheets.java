@@ -29,7 +29,8 @@ public final class BuildSheets {
 
     /** What a browser may do with a sheet, Content Security Policy Level 3: show it. */
     private static final String POLICY =
-            "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
+            "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors"
+                    + " 'self'";
 
     /** Sheets that are set at once: typesetting takes a processor for a while, and calculations need theirs. */
     private static final int PRESSES = Math.max(1, Runtime.getRuntime().availableProcessors() / 2);

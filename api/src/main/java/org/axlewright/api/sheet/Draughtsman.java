@@ -64,8 +64,7 @@ final class Draughtsman {
      * @param letters writes a text in the characters there are, which can make it longer
      * @throws org.axlewright.api.problem.Refused when the form of the setup is not in order
      */
-    BuildSheet sheet(
-            Setup setup, @Nullable Issue issue, UnitSystem units, Paper paper, UnaryOperator<String> letters) {
+    BuildSheet sheet(Setup setup, @Nullable Issue issue, UnitSystem units, Paper paper, UnaryOperator<String> letters) {
         Assessment assessment = assessor.assess(setup, new Asked(units, true));
         Map<String, JsonNode> results = new LinkedHashMap<>();
         assessment.results().forEach((name, result) -> results.put(name, json.valueToTree(result)));
@@ -123,9 +122,9 @@ final class Draughtsman {
             notes.add("No drawing without a wheelbase.");
             return notes;
         }
-        notes.add(
-                "Quartered disc: centre of gravity as driven, the small one with nobody aboard. Squares: items;"
-                        + " circles: people; dashed: taken off, or of a size that is not known. Numbers: see items and occupants.");
+        notes.add("Quartered disc: centre of gravity as driven, the small one with nobody aboard. Squares: items;"
+                + " circles: people; dashed: taken off, or of a size that is not known. Numbers: see items and"
+                + " occupants.");
         if (drawing.raised()) {
             notes.add("Places are drawn raised by lift and tyres; the tables give them as sent.");
         }
@@ -254,7 +253,8 @@ final class Draughtsman {
         return entry.properties().stream()
                 .filter(part -> !part.getKey().equals("name"))
                 .filter(part -> !part.getValue().isArray()
-                        || !part.getValue().isEmpty() && !part.getValue().get(0).isObject())
+                        || (!part.getValue().isEmpty()
+                                && !part.getValue().get(0).isObject()))
                 .map(part -> Wording.words(part.getKey()) + " " + Wording.shown(part.getValue(), part.getKey()))
                 .collect(Collectors.joining(", "));
     }

@@ -26,20 +26,28 @@ public record Drawing(double widthMm, double heightMm, String title, List<Line> 
     /** Kinds of line after ISO 128-2: wide for outlines, narrow (half as wide) for everything that explains them. */
     public enum Pen {
         OUTLINE(0.5),
-        OUTLINE_DASHED(0.35, 2.0, 1.0),
+        OUTLINE_DASHED(0.35),
         NARROW(0.18),
-        NARROW_DASHED(0.25, 1.5, 0.8),
+        NARROW_DASHED(0.25),
         /** Long dash, dot: centre lines and planes. */
-        CENTRE(0.18, 5.0, 0.8, 0.4, 0.8),
+        CENTRE(0.18),
         LOAD(0.7),
         FILLED(0);
 
         private final double widthMm;
-        private final List<Double> dashesMm;
 
-        Pen(double widthMm, Double... dashesMm) {
+        Pen(double widthMm) {
             this.widthMm = widthMm;
-            this.dashesMm = List.of(dashesMm);
+        }
+
+        /** Dash, gap and so on; empty for a line without gaps. */
+        private List<Double> dashesMm() {
+            return switch (this) {
+                case OUTLINE_DASHED -> List.of(2.0, 1.0);
+                case NARROW_DASHED -> List.of(1.5, 0.8);
+                case CENTRE -> List.of(5.0, 0.8, 0.4, 0.8);
+                default -> List.of();
+            };
         }
     }
 
@@ -108,9 +116,9 @@ public record Drawing(double widthMm, double heightMm, String title, List<Line> 
                 svg.append("\" fill=\"#000\" stroke=\"none");
             } else {
                 svg.append("\" stroke-width=\"").append(millimetres(pen.widthMm));
-                if (!pen.dashesMm.isEmpty()) {
+                if (!pen.dashesMm().isEmpty()) {
                     svg.append("\" stroke-dasharray=\"");
-                    for (double dash : pen.dashesMm) {
+                    for (double dash : pen.dashesMm()) {
                         svg.append(millimetres(dash)).append(' ');
                     }
                 }
@@ -171,10 +179,10 @@ public record Drawing(double widthMm, double heightMm, String title, List<Line> 
                 continue;
             }
             float[] dashes = null;
-            if (!pen.dashesMm.isEmpty()) {
-                dashes = new float[pen.dashesMm.size()];
+            if (!pen.dashesMm().isEmpty()) {
+                dashes = new float[pen.dashesMm().size()];
                 for (int i = 0; i < dashes.length; i++) {
-                    dashes[i] = pen.dashesMm.get(i).floatValue();
+                    dashes[i] = pen.dashesMm().get(i).floatValue();
                 }
             }
             graphics.setStroke(

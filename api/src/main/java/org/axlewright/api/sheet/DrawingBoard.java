@@ -156,7 +156,8 @@ final class DrawingBoard {
         double uy = (best[1] - y) / far;
         line(Pen.NARROW, x + ux * clear, y + uy * clear, best[0] - ux * BALLOON, best[1] - uy * BALLOON);
         circle(Pen.NARROW, best[0], best[1], BALLOON);
-        texts.add(new Text(number, best[0], best[1] + 0.7, Anchor.MIDDLE, number.length() > 2 ? 1.7 : 2.1, false, false));
+        texts.add(
+                new Text(number, best[0], best[1] + 0.7, Anchor.MIDDLE, number.length() > 2 ? 1.7 : 2.1, false, false));
         take(best[0], best[1], BALLOON);
     }
 

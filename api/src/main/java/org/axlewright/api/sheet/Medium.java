@@ -1,5 +1,6 @@
 package org.axlewright.api.sheet;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.axlewright.api.problem.Declined;
@@ -12,19 +13,17 @@ import org.springframework.util.MimeTypeUtils;
 
 /** What a build sheet is written as. */
 public enum Medium {
-    HTML("html", new MediaType(MediaType.TEXT_HTML, java.nio.charset.StandardCharsets.UTF_8)),
-    PDF("pdf", MediaType.APPLICATION_PDF);
+    HTML("html"),
+    PDF("pdf");
 
     private final String token;
-    private final MediaType type;
 
-    Medium(String token, MediaType type) {
+    Medium(String token) {
         this.token = token;
-        this.type = type;
     }
 
     MediaType type() {
-        return type;
+        return this == PDF ? MediaType.APPLICATION_PDF : new MediaType(MediaType.TEXT_HTML, StandardCharsets.UTF_8);
     }
 
     @Override
@@ -73,9 +72,9 @@ public enum Medium {
 
     /** The most specific range that includes the type decides. */
     private double quality(List<MediaType> ranges) {
-        MediaType bare = type.removeQualityValue();
+        MediaType bare = this == PDF ? MediaType.APPLICATION_PDF : MediaType.TEXT_HTML;
         return ranges.stream()
-                .filter(range -> range.includes(new MediaType(bare.getType(), bare.getSubtype())))
+                .filter(range -> range.includes(bare))
                 .findFirst()
                 .map(MediaType::getQualityValue)
                 .orElse(0.0);

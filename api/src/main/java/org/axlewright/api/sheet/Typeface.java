@@ -70,7 +70,7 @@ final class Typeface {
         StringBuilder readable = new StringBuilder(text.length() + 64);
         text.codePoints().forEach(character -> {
             boolean known = character < 0x80
-                    ? character >= ' ' && character != 0x7f || character == '\n' || character == '\t'
+                    ? (character >= ' ' && character != 0x7f) || character == '\n' || character == '\t'
                     : isPrintable(character, paper) && faces.stream().allMatch(face -> face.getGlyphId(character) != 0);
             if (known) {
                 readable.appendCodePoint(character);
