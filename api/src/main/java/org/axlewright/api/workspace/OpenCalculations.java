@@ -25,12 +25,15 @@ class OpenCalculations {
         for (Calculation<?, ?, ?> calculation : calculations.all()) {
             open.registerCorsConfiguration("/v1/" + calculation.name(), to("POST"));
         }
-        for (String several :
-                List.of("/v1/assessments", "/v1/batches", "/v1/solutions", "/v1/sweeps", "/v1/tolerances")) {
+        for (String several : List.of(
+                "/v1/assessments",
+                "/v1/batches",
+                "/v1/build-sheets",
+                "/v1/solutions",
+                "/v1/sweeps",
+                "/v1/tolerances")) {
             open.registerCorsConfiguration(several, to("POST"));
         }
-        open.registerCorsConfiguration("/v1/assessments", to("POST"));
-        open.registerCorsConfiguration("/v1/build-sheets", to("POST"));
         open.registerCorsConfiguration("/v3/api-docs", to("GET"));
         open.registerCorsConfiguration("/v3/api-docs.yaml", to("GET"));
         FilterRegistrationBean<CorsFilter> registration = new FilterRegistrationBean<>(new CorsFilter(open));
