@@ -1,9 +1,11 @@
 package org.axlewright.api.calculation;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalInt;
 import org.axlewright.api.section.Pack;
+import org.axlewright.domain.pack.AtTemperature;
 import org.axlewright.domain.pack.CellData;
 import org.axlewright.domain.pack.Chemistry;
 import org.axlewright.domain.pack.DischargeCapacity;
@@ -118,5 +120,23 @@ public final class PackSections {
         return new DischargeCapacity.Row(
                 Objects.requireNonNull(row.current(), "current").si(),
                 Objects.requireNonNull(row.time(), "time").si());
+    }
+
+    /** Limits by temperature, as far as a row says its temperature; what lacks it is noted as missing. */
+    public static List<AtTemperature> byTemperature(Pack.Limits limits, Resolution resolution) {
+        List<AtTemperature> rows = new ArrayList<>();
+        List<Pack.AtTemperature> sent = limits.byTemperature() == null ? List.of() : limits.byTemperature();
+        for (int i = 0; i < sent.size(); i++) {
+            Pack.AtTemperature row = sent.get(i);
+            if (row.temperature() == null) {
+                resolution.missing("/pack/limits/byTemperature/" + i + "/temperature");
+            } else {
+                rows.add(new AtTemperature(
+                        row.temperature().si(),
+                        row.charge() == null ? null : (Double) row.charge().si(),
+                        row.discharge() == null ? null : (Double) row.discharge().si()));
+            }
+        }
+        return List.copyOf(rows);
     }
 }

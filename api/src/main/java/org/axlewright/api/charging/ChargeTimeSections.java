@@ -29,6 +29,7 @@ import org.axlewright.domain.charging.Equalising;
 import org.axlewright.domain.charging.EqualisingPlan;
 import org.axlewright.domain.charging.Mains;
 import org.axlewright.domain.charging.OutletRating;
+import org.axlewright.domain.pack.AtTemperature;
 import org.axlewright.domain.pack.Chemistry;
 import org.axlewright.domain.quantity.Quantity;
 import org.axlewright.domain.trace.Measure;
@@ -76,7 +77,7 @@ final class ChargeTimeSections {
                         new Measure(USUAL_TEMPERATURE_C, TEMPERATURE),
                         "a pack at room temperature",
                         Source.COMMON_PRACTICE);
-        Double limitA = pack.limits() == null ? null : si(pack.limits().charge());
+        Double limitA = pack.limits() == null ? null : limitA(pack.limits(), temperatureC, resolution);
         return new PackOnCharge(
                 chemistry,
                 stringCapacityC(pack) * PackSections.strings(pack, resolution),
@@ -84,6 +85,20 @@ final class ChargeTimeSections {
                 PackSections.cellsInSeries(pack),
                 limitA,
                 temperatureC);
+    }
+
+    /** The pack's limit at a temperature, A: the lesser of the plain one and of the rows beside it. 0 where the maker gives none. */
+    private static @Nullable Double limitA(Pack.Limits limits, double temperatureC, Resolution resolution) {
+        List<AtTemperature> rows = PackSections.byTemperature(limits, resolution);
+        boolean tooCold = limits.minimumChargeTemperature() != null
+                && temperatureC < limits.minimumChargeTemperature().si();
+        boolean tooHot = limits.maximumChargeTemperature() != null
+                && temperatureC > limits.maximumChargeTemperature().si();
+        if (tooCold || tooHot || (!rows.isEmpty() && !AtTemperature.reach(rows, temperatureC))) {
+            return 0.0;
+        }
+        return AtTemperature.lesser(
+                si(limits.charge()), AtTemperature.least(rows, temperatureC, AtTemperature::chargeA));
     }
 
     /** Rated capacity; of a maker's rows the one that gives most, since a charge puts back what slow use took out. */
@@ -314,6 +329,8 @@ final class ChargeTimeSections {
                     && (setup.charge() == null || setup.charge().from() == null)) {
                 causes.add("/charge/from");
             }
+        } else if (input.pack().refused()) {
+            causes.add("/pack/temperature");
         } else {
             causes.add("/supply/sharedCurrent");
         }

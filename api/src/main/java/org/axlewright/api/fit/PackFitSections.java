@@ -16,6 +16,7 @@ import org.axlewright.api.section.Setup;
 import org.axlewright.domain.fit.CellCounts;
 import org.axlewright.domain.fit.CoilSupply;
 import org.axlewright.domain.fit.FitInput;
+import org.axlewright.domain.pack.AtTemperature;
 import org.axlewright.domain.pack.CellData;
 import org.axlewright.domain.pack.Chemistry;
 import org.axlewright.domain.pack.ResistanceMethod;
@@ -168,16 +169,7 @@ final class PackFitSections {
     }
 
     private FitInput.Limits limits(Pack.Limits limits) {
-        List<FitInput.AtTemperature> rows = new ArrayList<>();
-        List<Pack.AtTemperature> sent = limits.byTemperature() == null ? List.of() : limits.byTemperature();
-        for (int i = 0; i < sent.size(); i++) {
-            Pack.AtTemperature row = sent.get(i);
-            if (row.temperature() == null) {
-                resolution.missing("/pack/limits/byTemperature/" + i + "/temperature");
-            } else {
-                rows.add(new FitInput.AtTemperature(row.temperature().si(), si(row.charge()), si(row.discharge())));
-            }
-        }
+        List<AtTemperature> rows = PackSections.byTemperature(limits, resolution);
         resolution.refuseIfFaulty();
         Pack.Peak peak = limits.peakDischarge();
         return new FitInput.Limits(
@@ -187,7 +179,7 @@ final class PackFitSections {
                 si(limits.charge()),
                 si(limits.minimumChargeTemperature()),
                 si(limits.maximumChargeTemperature()),
-                List.copyOf(rows),
+                rows,
                 limits.seriesLimit(),
                 si(limits.overVoltage()),
                 si(limits.underVoltage()));

@@ -162,6 +162,16 @@ final class ChargeFindings {
                     .limit(new Measure(0, TEMPERATURE))
                     .action("Warm it above 0 degC (32 degF) before charging");
         }
+        if (pack.refused()) {
+            trace.find(Finding.of(
+                            "no-charge-at-temperature",
+                            Level.WARNING,
+                            "At {actual} the limits of this pack allow no charge",
+                            Source.derived("limits of the pack by temperature, as sent"))
+                    .at("/pack/temperature")
+                    .actual(new Measure(temperature, TEMPERATURE))
+                    .action("Bring the cells to a temperature for which the maker gives a charging current"));
+        }
         if (cold != null) {
             trace.find(cold.at("/pack/temperature").actual(new Measure(temperature, TEMPERATURE)));
         }

@@ -211,7 +211,8 @@ public final class ChargeTime {
      * @param ratedC rated capacity of all strings together, C
      * @param health share of it that is left, above 0
      * @param cells cells in series; null when not known
-     * @param limitA largest charging current of battery management or maker, A; null when not known
+     * @param limitA largest charging current of battery management or maker at that temperature, A; 0 when none is allowed there, null
+     *     when not known
      * @param temperatureC of the cells, degC
      */
     public record PackOnCharge(
@@ -230,8 +231,13 @@ public final class ChargeTime {
                 Check.positive(cells, "cells in series");
             }
             if (limitA != null) {
-                Check.positive(limitA, "charge limit");
+                Check.notNegative(limitA, "charge limit");
             }
+        }
+
+        /** Whether its maker allows no charge at its temperature. */
+        public boolean refused() {
+            return limitA != null && limitA == 0;
         }
 
         /** What is left of the capacity of all strings together, C. */
@@ -308,9 +314,10 @@ public final class ChargeTime {
             }
         }
 
-        /** Whether a charge may be timed at all: not in harmful cold, and not when the circuit has nothing left. */
+        /** Whether a charge may be timed at all: not in harmful cold, not where the maker allows none, not when the circuit is taken. */
         public boolean possible() {
-            return !ChargeTemperature.forbids(pack.chemistry(), pack.temperatureC(), window.from())
+            return !pack.refused()
+                    && !ChargeTemperature.forbids(pack.chemistry(), pack.temperatureC(), window.from())
                     && (mains == null || mains.outletLimitA(Trace.withoutWorking()) > 0);
         }
 

@@ -1,10 +1,9 @@
 package org.axlewright.domain.fit;
 
 import java.util.List;
-import java.util.function.Function;
-import org.axlewright.domain.fit.FitInput.AtTemperature;
 import org.axlewright.domain.fit.FitInput.Limits;
 import org.axlewright.domain.fit.FitInput.Pack;
+import org.axlewright.domain.pack.AtTemperature;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,36 +28,13 @@ record Allowed(@Nullable Double continuousA, @Nullable Double chargeA, String mi
         if (rows.isEmpty() || celsius == null) {
             return new Allowed(limits.continuousA(), limits.chargeA(), discharge, charge);
         }
-        if (celsius < rows.get(0).temperatureC()
-                || celsius > rows.get(rows.size() - 1).temperatureC()) {
+        if (!AtTemperature.reach(rows, celsius)) {
             return new Allowed(null, null, ROWS, ROWS);
         }
         return new Allowed(
-                lesser(limits.continuousA(), beside(rows, celsius, AtTemperature::dischargeA)),
-                lesser(limits.chargeA(), beside(rows, celsius, AtTemperature::chargeA)),
+                AtTemperature.lesser(limits.continuousA(), AtTemperature.least(rows, celsius, AtTemperature::dischargeA)),
+                AtTemperature.lesser(limits.chargeA(), AtTemperature.least(rows, celsius, AtTemperature::chargeA)),
                 discharge,
                 charge);
-    }
-
-    private static @Nullable Double beside(
-            List<AtTemperature> rows, double celsius, Function<AtTemperature, @Nullable Double> limit) {
-        Double least = null;
-        for (int i = 0; i < rows.size(); i++) {
-            boolean below = rows.get(i).temperatureC() <= celsius
-                    && (i + 1 == rows.size() || rows.get(i + 1).temperatureC() > celsius);
-            boolean above = rows.get(i).temperatureC() >= celsius
-                    && (i == 0 || rows.get(i - 1).temperatureC() < celsius);
-            if (below || above) {
-                least = lesser(least, limit.apply(rows.get(i)));
-            }
-        }
-        return least;
-    }
-
-    private static @Nullable Double lesser(@Nullable Double one, @Nullable Double other) {
-        if (one == null || other == null) {
-            return one == null ? other : one;
-        }
-        return Math.min(one, other);
     }
 }

@@ -2,6 +2,7 @@ package org.axlewright.domain.fit;
 
 import java.util.List;
 import org.axlewright.domain.check.Check;
+import org.axlewright.domain.pack.AtTemperature;
 import org.axlewright.domain.pack.Chemistry;
 import org.jspecify.annotations.Nullable;
 
@@ -74,12 +75,6 @@ public record FitInput(
 
         public static final Limits NONE = new Limits(null, null, null, null, null, null, List.of(), null, null, null);
     }
-
-    /** Limits at one temperature, A. */
-    public record AtTemperature(
-            double temperatureC,
-            @Nullable Double chargeA,
-            @Nullable Double dischargeA) {}
 
     /**
      * The controller.
