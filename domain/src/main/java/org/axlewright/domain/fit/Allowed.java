@@ -32,7 +32,8 @@ record Allowed(@Nullable Double continuousA, @Nullable Double chargeA, String mi
             return new Allowed(null, null, ROWS, ROWS);
         }
         return new Allowed(
-                AtTemperature.lesser(limits.continuousA(), AtTemperature.least(rows, celsius, AtTemperature::dischargeA)),
+                AtTemperature.lesser(
+                        limits.continuousA(), AtTemperature.least(rows, celsius, AtTemperature::dischargeA)),
                 AtTemperature.lesser(limits.chargeA(), AtTemperature.least(rows, celsius, AtTemperature::chargeA)),
                 discharge,
                 charge);
