@@ -134,7 +134,9 @@ public final class PackSections {
                 rows.add(new AtTemperature(
                         row.temperature().si(),
                         row.charge() == null ? null : (Double) row.charge().si(),
-                        row.discharge() == null ? null : (Double) row.discharge().si()));
+                        row.discharge() == null
+                                ? null
+                                : (Double) row.discharge().si()));
             }
         }
         return List.copyOf(rows);

@@ -139,8 +139,11 @@ public record ConductorSizeResult(
             name = "RouteHeatOfCable",
             description = "The route as a cycle that repeats: its mean current on each leg, driving and waiting.")
     public record RouteHeat(
-            @Schema(description = "Current of the same mean heat, A.") Current rmsCurrent,
-            @Schema(description = "Highest mean current of a leg, A.") Current peakCurrent,
+            @Schema(description = "Current of the same mean heat, A.")
+            Current rmsCurrent,
+
+            @Schema(description = "Highest mean current of a leg, A.")
+            Current peakCurrent,
 
             @Schema(
                     description =

@@ -67,11 +67,7 @@ final class RouteCurrent {
         }
         if (whole && segments.stream().allMatch(segment -> segment.currentA() == 0)) {
             resolution.refuse(new Fault(
-                    "/route",
-                    "no-current",
-                    "The route draws no current: nothing can be sized by it",
-                    null,
-                    null));
+                    "/route", "no-current", "The route draws no current: nothing can be sized by it", null, null));
             whole = false;
         }
         return whole ? new Cycle(segments) : null;

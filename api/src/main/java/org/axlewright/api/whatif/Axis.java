@@ -210,7 +210,8 @@ record Axis(Place place, List<Object> values, @Nullable Scale scale) {
         }
 
         /** Every whole number between the ends; null, and a fault, when they are too many. */
-        @Nullable Axis every(Place place, Ends ends, String at) {
+        @Nullable
+        Axis every(Place place, Ends ends, String at) {
             long count = (long) ends.scale().at(ends.to()) - (long) ends.scale().at(ends.from()) + 1;
             if (count > mostPoints) {
                 faults.add(new Fault(

@@ -128,7 +128,8 @@ final class Backlog implements Closeable {
         ByteBuffer head = fill(from, ByteBuffer.allocate(8));
         int number = head.getInt();
         int length = head.getInt();
-        byte[] text = length < 0 ? null : fill(from, ByteBuffer.allocate(length)).array();
+        byte[] text =
+                length < 0 ? null : fill(from, ByteBuffer.allocate(length)).array();
         if (read == written) {
             from.truncate(0);
             read = 0;

@@ -153,16 +153,23 @@ final class Batch {
                 return refused(
                         line.number(),
                         null,
-                        Problem.of(413, "too-large", "Batch too large", "A batch may have at most " + MOST_LINES
-                                + " lines; this line and those after it are not answered"));
+                        Problem.of(
+                                413,
+                                "too-large",
+                                "Batch too large",
+                                "A batch may have at most " + MOST_LINES
+                                        + " lines; this line and those after it are not answered"));
             }
             byte[] text = line.text();
             if (text == null) {
                 return refused(
                         line.number(),
                         null,
-                        Problem.of(413, "too-large", "Line too large", "A line may have at most " + Lines.LONGEST
-                                + " bytes"));
+                        Problem.of(
+                                413,
+                                "too-large",
+                                "Line too large",
+                                "A line may have at most " + Lines.LONGEST + " bytes"));
             }
             @Nullable Sent sent;
             try {

@@ -33,11 +33,9 @@ record Goal(Watched watched, Side side, Object level) {
             @Nullable
             JsonNode equals,
 
-            @Schema(description = "This or less.") @Nullable
-            JsonNode atMost,
+            @Schema(description = "This or less.") @Nullable JsonNode atMost,
 
-            @Schema(description = "This or more.") @Nullable
-            JsonNode atLeast) {}
+            @Schema(description = "This or more.") @Nullable JsonNode atLeast) {}
 
     /** Null, and faults, when it is no target. */
     static @Nullable Goal read(
@@ -73,11 +71,7 @@ record Goal(Watched watched, Side side, Object level) {
             watched = Watched.of(sent.pointer(), question);
         } catch (Place.Unknown unknown) {
             faults.add(new Fault(
-                    "/target/pointer",
-                    "unknown-pointer",
-                    String.valueOf(unknown.getMessage()),
-                    sent.pointer(),
-                    null));
+                    "/target/pointer", "unknown-pointer", String.valueOf(unknown.getMessage()), sent.pointer(), null));
             return null;
         }
         if (!watched.isNumber()) {
@@ -90,9 +84,7 @@ record Goal(Watched watched, Side side, Object level) {
             return null;
         }
         JsonNode level = sent.equals() != null ? sent.equals() : sent.atMost() != null ? sent.atMost() : sent.atLeast();
-        Object value = level == null
-                ? null
-                : reader.value(watched.place(), level, "/target/" + given.get(0));
+        Object value = level == null ? null : reader.value(watched.place(), level, "/target/" + given.get(0));
         if (value == null) {
             return null;
         }

@@ -26,7 +26,8 @@ final class Lines {
     }
 
     /** The next line that is not empty, without its end; null after the last. */
-    @Nullable Line next() throws IOException {
+    @Nullable
+    Line next() throws IOException {
         byte[] line = new byte[1024];
         int length = 0;
         boolean tooLong = false;

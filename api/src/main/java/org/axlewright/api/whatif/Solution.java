@@ -65,7 +65,8 @@ public record Solution(
             @Schema(description = "The result, in output units; absent when it is refused or gets no answer.") @Nullable
             Object result,
 
-            @Schema(description = "Whether the target is met.") boolean meets) {}
+            @Schema(description = "Whether the target is met.")
+            boolean meets) {}
 
     /** A crossing with its two sides. */
     @Schema(name = "GoalCrossing", description = "A crossing with its two sides.")

@@ -43,9 +43,7 @@ final class SolutionResource {
     /** What is looked for. */
     @Schema(name = "SolutionRequest", description = "A question, its input, the value that varies, and the target.")
     record Sent(
-            @Schema(
-                    description = "Name of a calculation, or `assessment`.",
-                    example = "centre-of-gravity")
+            @Schema(description = "Name of a calculation, or `assessment`.", example = "centre-of-gravity")
             String calculation,
 
             @Schema(description = "A setup, whole or in part: the body of the calculation's own POST.")
@@ -61,9 +59,7 @@ final class SolutionResource {
             name = "VariedWithin",
             description = "What varies: between two values, or among values told one by one. Give it one way.")
     record SentRange(
-            @Schema(
-                    description = "A place in `input`, RFC 6901, as in a sweep.",
-                    example = "/items/0/position/x")
+            @Schema(description = "A place in `input`, RFC 6901, as in a sweep.", example = "/items/0/position/x")
             String pointer,
 
             @Schema(
@@ -119,7 +115,8 @@ final class SolutionResource {
         }
         Integer steps = sent.vary().steps();
         int intervals = steps == null ? USUAL_INTERVALS : steps;
-        boolean every = sent.vary().values() != null || (axis.scale() != null && axis.scale().whole());
+        boolean every = sent.vary().values() != null
+                || (axis.scale() != null && axis.scale().whole());
         Probe probe = new Probe(calculations, question, sent.input(), List.of(axis), units);
         return effort -> {
             Solver solver = new Solver(calculations, probe, axis, goal, every ? 0 : intervals, effort);
@@ -155,8 +152,7 @@ final class SolutionResource {
         }
         Axis.Reader.Ends ends = place == null
                 ? null
-                : reader.ends(
-                        place, between.get(0), "/vary/between/0", between.get(1), "/vary/between/1");
+                : reader.ends(place, between.get(0), "/vary/between/0", between.get(1), "/vary/between/1");
         if (place == null || ends == null) {
             return null;
         }

@@ -85,20 +85,19 @@ final class Solver {
     Solution between(int intervals) {
         Scale scale = java.util.Objects.requireNonNull(axis.scale());
         double from = scale.at(axis.values().get(0));
-        double to = scale.at(axis.values().get(1)) ;
+        double to = scale.at(axis.values().get(1));
         Map<Double, Tried> tried = new HashMap<>();
         Crossings.Found found = Crossings.of(
-                x -> goal.number(tried.computeIfAbsent(x, at -> attempt(scale.with(at)))
-                        .result()),
+                x -> goal.number(
+                        tried.computeIfAbsent(x, at -> attempt(scale.with(at))).result()),
                 goal.number(),
                 goal.side(),
                 from,
                 to,
                 intervals);
         List<Tried> all = found.samples().stream().map(one -> at(one, tried)).toList();
-        List<Crossed> crossings = found.crossings().stream()
-                .map(one -> crossed(one, tried))
-                .toList();
+        List<Crossed> crossings =
+                found.crossings().stream().map(one -> crossed(one, tried)).toList();
         return solution(all, met(found, tried), crossings, found.course());
     }
 
@@ -213,6 +212,8 @@ final class Solver {
     }
 
     private static List<String> places(List<Fault> faults) {
-        return faults.stream().map(fault -> fault.pointer() + " " + fault.code()).toList();
+        return faults.stream()
+                .map(fault -> fault.pointer() + " " + fault.code())
+                .toList();
     }
 }

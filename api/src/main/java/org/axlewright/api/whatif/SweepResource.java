@@ -113,8 +113,7 @@ final class SweepResource {
     }
 
     /** The leading results where nothing is sent; faults where a pointer leads nowhere. */
-    static List<Watched> watched(
-            @Nullable List<String> sent, Probe.@Nullable Question question, List<Fault> faults) {
+    static List<Watched> watched(@Nullable List<String> sent, Probe.@Nullable Question question, List<Fault> faults) {
         if (question == null) {
             return List.of();
         }

@@ -112,7 +112,6 @@ record Tolerance(Place place, Scale scale, Input input) {
     /** The axis that its draws stay on. */
     Axis axis() {
         double reach = REACH * input.halfWidth();
-        return new Axis(
-                place, List.of(scale.with(input.value() - reach), scale.with(input.value() + reach)), scale);
+        return new Axis(place, List.of(scale.with(input.value() - reach), scale.with(input.value() + reach)), scale);
     }
 }

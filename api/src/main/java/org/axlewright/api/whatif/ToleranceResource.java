@@ -48,9 +48,7 @@ final class ToleranceResource {
             name = "ToleranceRequest",
             description = "A question, its input with tolerances, and how they are propagated.")
     record Sent(
-            @Schema(
-                    description = "Name of a calculation, or `assessment`.",
-                    example = "centre-of-gravity")
+            @Schema(description = "Name of a calculation, or `assessment`.", example = "centre-of-gravity")
             String calculation,
 
             @Schema(
@@ -106,15 +104,19 @@ final class ToleranceResource {
         List<Watched> watched = SweepResource.watched(sent.watch(), question, faults);
         for (int i = 0; i < watched.size(); i++) {
             if (sent.watch() != null && !watched.get(i).isNumber()) {
-                faults.add(new Fault(
-                        "/watch/" + i, "wrong-type", watched.get(i).pointer() + " is no number", null, null));
+                faults.add(
+                        new Fault("/watch/" + i, "wrong-type", watched.get(i).pointer() + " is no number", null, null));
             }
         }
         int trials = within(sent.trials(), 10_000, LEAST_TRIALS, MOST_TRIALS, "/trials", faults);
         double coverage = sent.coverage() == null ? 0.95 : sent.coverage();
         if (!(coverage >= 0.5 && coverage <= 0.9999)) {
             faults.add(new Fault(
-                    "/coverage", "out-of-range", "Must be from 0.5 to 0.9999", coverage, coverage < 0.5 ? 0.5 : 0.9999));
+                    "/coverage",
+                    "out-of-range",
+                    "Must be from 0.5 to 0.9999",
+                    coverage,
+                    coverage < 0.5 ? 0.5 : 0.9999));
         }
         List<Watched> numbers = watched.stream().filter(Watched::isNumber).toList();
         Method method = sent.method() == null ? Method.FIRST_ORDER : sent.method();
@@ -178,8 +180,7 @@ final class ToleranceResource {
         return tolerances;
     }
 
-    private static void add(
-            List<Tolerance> tolerances, @Nullable Tolerance next, String at, List<Fault> faults) {
+    private static void add(List<Tolerance> tolerances, @Nullable Tolerance next, String at, List<Fault> faults) {
         if (next == null) {
             return;
         }
@@ -192,8 +193,7 @@ final class ToleranceResource {
         tolerances.add(next);
     }
 
-    private static int within(
-            @Nullable Integer sent, int usual, int least, int most, String at, List<Fault> faults) {
+    private static int within(@Nullable Integer sent, int usual, int least, int most, String at, List<Fault> faults) {
         if (sent != null && (sent < least || sent > most)) {
             faults.add(Axis.beyond(at, sent, least, most));
         }

@@ -32,11 +32,7 @@ final class Tolerances {
     record Wanted(Method method, double coverage, int trials, int seed) {}
 
     Tolerances(
-            Calculations calculations,
-            Probe probe,
-            List<Tolerance> tolerances,
-            List<Watched> watched,
-            Wanted wanted) {
+            Calculations calculations, Probe probe, List<Tolerance> tolerances, List<Watched> watched, Wanted wanted) {
         this.calculations = calculations;
         this.probe = probe;
         this.tolerances = tolerances;

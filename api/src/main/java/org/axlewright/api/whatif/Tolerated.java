@@ -7,7 +7,9 @@ import org.axlewright.domain.whatif.Uncertainty.Distribution;
 import org.jspecify.annotations.Nullable;
 
 /** Results with their uncertainty. */
-@Schema(description = "Results with the uncertainty that the inputs' tolerances give them, and what each input adds to it.")
+@Schema(
+        description =
+                "Results with the uncertainty that the inputs' tolerances give them, and what each input adds to it.")
 public record Tolerated(
         @Schema(description = "What calculated.") Engine engine,
 
@@ -69,9 +71,11 @@ public record Tolerated(
 
             @Schema(description = "Its value.") double value,
 
-            @Schema(description = "Half-width of its limits.") double plusMinus,
+            @Schema(description = "Half-width of its limits.")
+            double plusMinus,
 
-            @Schema(description = "How it is spread within them.") Distribution distribution,
+            @Schema(description = "How it is spread within them.")
+            Distribution distribution,
 
             @Schema(description = "Standard uncertainty.") double standardUncertainty) {}
 
@@ -89,7 +93,8 @@ public record Tolerated(
             @Schema(description = "Its value, as without tolerances.") @Nullable
             Double value,
 
-            @Schema(description = "Half-width of the interval that covers it with the probability `coverage`.") @Nullable
+            @Schema(description = "Half-width of the interval that covers it with the probability `coverage`.")
+            @Nullable
             Double plusMinus,
 
             @Schema(description = "Standard uncertainty.") @Nullable

@@ -36,8 +36,8 @@ class BatchIT extends Running {
     }
 
     private static String line(String id, String calculation, String input) {
-        return "{\"id\": \"" + id + "\", \"calculation\": \"" + calculation + "\", \"input\": "
-                + JSON.readTree(input) + "}\n";
+        return "{\"id\": \"" + id + "\", \"calculation\": \"" + calculation + "\", \"input\": " + JSON.readTree(input)
+                + "}\n";
     }
 
     private static List<JsonNode> read(Reply reply) {
@@ -63,7 +63,8 @@ class BatchIT extends Running {
             assertThat(answers).hasSameSizeAs(paths);
             for (int i = 0; i < paths.size(); i++) {
                 JsonNode answer = answers.get(i);
-                String vehicle = DemoSetups.texts().get(i / (paths.size() / DemoSetups.texts().size()));
+                String vehicle = DemoSetups.texts()
+                        .get(i / (paths.size() / DemoSetups.texts().size()));
                 Reply single = post(paths.get(i) + query, vehicle);
                 assertThat(answer.path("line").asInt()).isEqualTo(i + 1);
                 assertThat(answer.path("id").asString()).isEqualTo("x");
@@ -71,10 +72,14 @@ class BatchIT extends Running {
                     assertThat(answer.path("answer")).as(paths.get(i)).isEqualTo(single.json());
                 } else {
                     assertThat(answer.at("/problem/status").asInt()).isEqualTo(single.status());
-                    assertThat(answer.at("/problem/errors").valueStream()
+                    assertThat(answer.at("/problem/errors")
+                                    .valueStream()
                                     .map(error -> error.path("pointer").asString()))
-                            .containsExactlyElementsOf(single.json().path("errors").valueStream()
-                                    .map(error -> "/input" + error.path("pointer").asString())
+                            .containsExactlyElementsOf(single.json()
+                                    .path("errors")
+                                    .valueStream()
+                                    .map(error ->
+                                            "/input" + error.path("pointer").asString())
                                     .toList());
                 }
             }
@@ -88,7 +93,8 @@ class BatchIT extends Running {
                 "?working=false",
                 good + "\n  \r\n{\"calculation\":\n[]\nnull\n{\"calculation\": \"nothing\", \"input\": {}}\n{}\n"
                         + "{\"calculation\": \"centre-of-gravity\", \"input\": {\"bare\": {\"mass\": 5}}}\n"
-                        + "{\"calculation\": \"centre-of-gravity\", \"input\": {\"notes\": \"" + "x".repeat(300_000) + "\"}}\n"
+                        + "{\"calculation\": \"centre-of-gravity\", \"input\": {\"notes\": \"" + "x".repeat(300_000)
+                        + "\"}}\n"
                         + "{\"calculation\": \"centre-of-gravity\", \"input\": {}, \"extra\": 1}\n"
                         + good.strip()));
         assertThat(answers.stream().map(answer -> answer.path("line").asInt()))
@@ -126,11 +132,12 @@ class BatchIT extends Running {
         try (Socket socket = new Socket(place.getHost(), place.getPort())) {
             socket.setSoTimeout(20_000);
             OutputStream out = socket.getOutputStream();
-            out.write(("POST /v1/batches?working=false HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/x-ndjson\r\n"
-                            + "Transfer-Encoding: chunked\r\n\r\n")
-                    .getBytes(StandardCharsets.US_ASCII));
-            BufferedReader in = new BufferedReader(
-                    new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
+            out.write(
+                    ("POST /v1/batches?working=false HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/x-ndjson\r\n"
+                                    + "Transfer-Encoding: chunked\r\n\r\n")
+                            .getBytes(StandardCharsets.US_ASCII));
+            BufferedReader in =
+                    new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
             for (int mass = 400; mass < 404; mass++) {
                 byte[] line = line("m" + mass, "centre-of-gravity", CART.formatted(mass))
                         .getBytes(StandardCharsets.UTF_8);

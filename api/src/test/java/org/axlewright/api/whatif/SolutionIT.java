@@ -117,7 +117,13 @@ class SolutionIT extends Running {
             0.65 g at full lock on 12.5 ft is 11 mph          | stability | {"chassis": {"wheelbase": {"value": 4, "unit": "m"}, "frontTrack": {"value": 0.9, "unit": "m"}, "rearTrack": {"value": 0.9, "unit": "m"}, "turningRadius": {"value": 12.5, "unit": "ft"}}, "bare": {"mass": {"value": 500, "unit": "kg"}, "position": {"x": {"value": 2, "unit": "m"}, "y": {"value": 0, "unit": "m"}, "z": {"value": 0.55, "unit": "m"}}}, "manoeuvre": {"speed": {"value": 5, "unit": "mph"}}} | {"pointer": "/manoeuvre/speed", "between": [{"value": 1, "unit": "mph"}, {"value": 20, "unit": "mph"}]} | {"pointer": "/fullLock/lateralAcceleration", "equals": {"value": 0.65, "unit": "g"}} | 11 | 0.05
             """)
     void ownersQuestionsAreAnswered(
-            String question, String calculation, String input, String vary, String target, double expected, double within) {
+            String question,
+            String calculation,
+            String input,
+            String vary,
+            String target,
+            double expected,
+            double within) {
         JsonNode solution = solve(calculation, input, vary, target);
         assertThat(solution.path("solved").asBoolean()).as(solution.toString()).isTrue();
         JsonNode first = solution.path("first");
@@ -146,9 +152,9 @@ class SolutionIT extends Running {
         String input = """
                 {"pack": {"chemistry": "lfp", "cellsInSeries": 16, "capacity": {"value": 105, "unit": "Ah"}}, "charger": {"current": {"value": 18, "unit": "A"}},
                  "supply": {"outlet": "nema-5-15", "cord": {"size": "18 AWG", "length": {"value": 50, "unit": "ft"}}}}""";
-        String vary = "{\"pointer\": \"/supply/cord/size\", \"values\": [\"18 AWG\", \"16 AWG\", \"14 AWG\", \"12 AWG\", \"10 AWG\"]}";
-        JsonNode solution =
-                solve("charge-time", input, vary, "{\"pointer\": \"/cordDropShare\", \"atMost\": 0.03}");
+        String vary =
+                "{\"pointer\": \"/supply/cord/size\", \"values\": [\"18 AWG\", \"16 AWG\", \"14 AWG\", \"12 AWG\", \"10 AWG\"]}";
+        JsonNode solution = solve("charge-time", input, vary, "{\"pointer\": \"/cordDropShare\", \"atMost\": 0.03}");
         assertThat(solution.path("solved").asBoolean()).as(solution.toString()).isTrue();
         String first = solution.path("first").asString();
         assertThat(ask("charge-time", with(input, "/supply/cord/size", solution.path("first")))
@@ -165,10 +171,20 @@ class SolutionIT extends Running {
         SplittableRandom random = new SplittableRandom(20_261_125);
         List<String[]> questions = List.of(
                 new String[] {
-                    "centre-of-gravity", "/items/1/position/x", "mm", "200", "2500", "/frontAxle/share", "0.2", "0.35", ""
+                    "centre-of-gravity",
+                    "/items/1/position/x",
+                    "mm",
+                    "200",
+                    "2500",
+                    "/frontAxle/share",
+                    "0.2",
+                    "0.35",
+                    ""
                 },
                 new String[] {"pack-range", "/pack/capacity", "Ah", "40", "400", "/range", "20", "60", "km"},
-                new String[] {"lift-geometry", "/tyres/rear/diameter", "in", "16", "26", "/speedFactor", "0.95", "1.3", ""},
+                new String[] {
+                    "lift-geometry", "/tyres/rear/diameter", "in", "16", "26", "/speedFactor", "0.95", "1.3", ""
+                },
                 new String[] {"charge-time", "/pack/capacity", "Ah", "20", "400", "/time", "1", "9", "h"});
         for (String[] one : questions) {
             ObjectNode vehicle = JSON.readTree(DemoSetups.exampleText()).asObject();
@@ -183,13 +199,16 @@ class SolutionIT extends Running {
                 JsonNode solution = solve(
                         one[0],
                         input,
-                        "{\"pointer\": \"" + one[1] + "\", \"between\": [{\"value\": " + one[3] + ", \"unit\": \"" + one[2]
-                                + "\"}, {\"value\": " + one[4] + ", \"unit\": \"" + one[2] + "\"}]}",
+                        "{\"pointer\": \"" + one[1] + "\", \"between\": [{\"value\": " + one[3] + ", \"unit\": \""
+                                + one[2] + "\"}, {\"value\": " + one[4] + ", \"unit\": \"" + one[2] + "\"}]}",
                         "{\"pointer\": \"" + one[5] + "\", \"" + side + "\": " + aim + "}");
                 for (JsonNode met : solution.path("met")) {
                     for (String end : List.of("from", "to")) {
-                        JsonNode back = ask(one[0], with(input, one[1], met.path(end))).at(one[5]);
-                        double value = back.isNumber() ? back.asDouble() : back.path("value").asDouble();
+                        JsonNode back =
+                                ask(one[0], with(input, one[1], met.path(end))).at(one[5]);
+                        double value = back.isNumber()
+                                ? back.asDouble()
+                                : back.path("value").asDouble();
                         String what = one[0] + " " + side + " " + level + " at " + met;
                         switch (side) {
                             case "equals" -> assertThat(value).as(what).isCloseTo(level, within(1e-9 * level));
@@ -204,12 +223,8 @@ class SolutionIT extends Running {
 
     @Test
     void refusedValuesAreTold() {
-        JsonNode solution = solve(
-                "centre-of-gravity",
-                CART,
-                """
-                {"pointer": "/items/0/position/x", "between": [{"value": 10, "unit": "m"}, {"value": 20, "unit": "m"}], "steps": 10}""",
-                "{\"pointer\": \"/frontAxle/share\", \"atMost\": 0}");
+        JsonNode solution = solve("centre-of-gravity", CART, """
+                {"pointer": "/items/0/position/x", "between": [{"value": 10, "unit": "m"}, {"value": 20, "unit": "m"}], "steps": 10}""", "{\"pointer\": \"/frontAxle/share\", \"atMost\": 0}");
         assertThat(solution.at("/refused/0/from/value").asDouble()).isEqualTo(16);
         assertThat(solution.at("/refused/0/to/value").asDouble()).isEqualTo(20);
         assertThat(solution.at("/refused/0/faults/0/code").asString()).isEqualTo("out-of-range");
@@ -244,7 +259,9 @@ class SolutionIT extends Running {
     void whatCannotBeSolvedIsRefusedWithItsPlace(String vary, String target, String pointer, String code) {
         Reply reply = post("/v1/solutions", body("centre-of-gravity", CART, vary, target));
         assertThat(reply.status()).as(reply.text()).isEqualTo(422);
-        assertThat(reply.json().path("errors").valueStream()
+        assertThat(reply.json()
+                        .path("errors")
+                        .valueStream()
                         .map(error -> error.path("pointer").asString() + " "
                                 + error.path("code").asString()))
                 .contains(pointer + " " + code);
@@ -252,7 +269,10 @@ class SolutionIT extends Running {
 
     @Test
     void everythingMissingComesTogether() {
-        assertThat(post("/v1/solutions", "{\"input\": {}}").json().path("errors").valueStream()
+        assertThat(post("/v1/solutions", "{\"input\": {}}")
+                        .json()
+                        .path("errors")
+                        .valueStream()
                         .map(error -> error.path("pointer").asString()))
                 .containsExactly("/calculation", "/vary", "/target");
         Reply lines = send(HttpRequest.newBuilder(uri("/v1/solutions"))
@@ -261,6 +281,7 @@ class SolutionIT extends Running {
                 .POST(HttpRequest.BodyPublishers.ofString(body(
                         "centre-of-gravity", CART, BACK, "{\"pointer\": \"/frontAxle/share\", \"atLeast\": 0.2}"))));
         List<String> all = lines.text().lines().toList();
-        assertThat(JSON.readTree(all.get(all.size() - 1)).at("/answer/solved").asBoolean()).isTrue();
+        assertThat(JSON.readTree(all.get(all.size() - 1)).at("/answer/solved").asBoolean())
+                .isTrue();
     }
 }

@@ -60,8 +60,11 @@ class ToleranceIT extends Running {
                                  {"pointer": "/bare/axles/rear/value", "plusMinus": 2, "distribution": "normal"}]""";
         String plain = SCALES.replace(", \"plusMinus\": 2", "");
         JsonNode first = answered(body(plain, normal));
-        JsonNode drawn = answered(body(plain, normal + ", \"method\": \"monte-carlo\", \"trials\": 40000, \"seed\": 7"));
-        assertThat(first.path("results").size()).isEqualTo(drawn.path("results").size()).isPositive();
+        JsonNode drawn =
+                answered(body(plain, normal + ", \"method\": \"monte-carlo\", \"trials\": 40000, \"seed\": 7"));
+        assertThat(first.path("results").size())
+                .isEqualTo(drawn.path("results").size())
+                .isPositive();
         for (int i = 0; i < first.path("results").size(); i++) {
             JsonNode one = first.at("/results/" + i);
             JsonNode other = drawn.at("/results/" + i);
@@ -72,19 +75,24 @@ class ToleranceIT extends Running {
             double u = one.path("standardUncertainty").asDouble();
             assertThat(other.path("standardUncertainty").asDouble()).isCloseTo(u, within(0.02 * u));
             assertThat(other.path("plusMinus").asDouble())
-                    .isCloseTo(one.path("plusMinus").asDouble(), within(0.03 * one.path("plusMinus").asDouble()));
-            assertThat(other.path("mean").asDouble()).isCloseTo(one.path("value").asDouble(), within(0.03 * u));
+                    .isCloseTo(
+                            one.path("plusMinus").asDouble(),
+                            within(0.03 * one.path("plusMinus").asDouble()));
+            assertThat(other.path("mean").asDouble())
+                    .isCloseTo(one.path("value").asDouble(), within(0.03 * u));
             assertThat(other.path("answered").asInt()).isEqualTo(40_000);
         }
         assertThat(answered(body(plain, normal + ", \"method\": \"monte-carlo\", \"trials\": 500, \"seed\": 7")))
-                .isEqualTo(answered(body(plain, normal + ", \"method\": \"monte-carlo\", \"trials\": 500, \"seed\": 7")));
+                .isEqualTo(
+                        answered(body(plain, normal + ", \"method\": \"monte-carlo\", \"trials\": 500, \"seed\": 7")));
     }
 
     @Test
     void aPlainNumberGetsOneByPointer() {
         ObjectNode vehicle = JSON.readTree(DemoSetups.exampleText()).asObject();
-        JsonNode answer = answered("{\"calculation\": \"pack-range\", \"input\": " + vehicle
-                + ", \"tolerances\": [{\"pointer\": \"/drive/efficiency\", \"plusMinus\": 0.03}], \"watch\": [\"/range\"]}");
+        JsonNode answer = answered(
+                "{\"calculation\": \"pack-range\", \"input\": " + vehicle
+                        + ", \"tolerances\": [{\"pointer\": \"/drive/efficiency\", \"plusMinus\": 0.03}], \"watch\": [\"/range\"]}");
         assertThat(answer.at("/results/0/plusMinus").asDouble()).isPositive();
         assertThat(answer.at("/results/0/budget/0/contribution").asDouble()).isPositive();
         assertThat(answer.at("/results/0/budget/0/share").asDouble()).isEqualTo(1);
@@ -107,7 +115,9 @@ class ToleranceIT extends Running {
     void whatIsNoToleranceIsRefusedWithItsPlace(String rest, String pointer, String code) {
         Reply reply = post("/v1/tolerances", body(SCALES, rest));
         assertThat(reply.status()).as(reply.text()).isEqualTo(422);
-        assertThat(reply.json().path("errors").valueStream()
+        assertThat(reply.json()
+                        .path("errors")
+                        .valueStream()
                         .map(error -> error.path("pointer").asString() + " "
                                 + error.path("code").asString()))
                 .contains(pointer + " " + code);
@@ -123,7 +133,8 @@ class ToleranceIT extends Running {
                         .at("/errors/0/pointer")
                         .asString())
                 .isEqualTo("/input/bare/axles/front/plusMinus");
-        assertThat(post("/v1/tolerances", body(SCALES.replace("plusMinus", "minusPlus"), "")).status())
+        assertThat(post("/v1/tolerances", body(SCALES.replace("plusMinus", "minusPlus"), ""))
+                        .status())
                 .isEqualTo(400);
         assertThat(post("/v1/tolerances", "{}").status()).isEqualTo(422);
         assertThat(post("/v1/tolerances", "{\"input\": 5}").status()).isEqualTo(400);

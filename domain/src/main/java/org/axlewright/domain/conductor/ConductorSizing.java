@@ -175,7 +175,8 @@ public final class ConductorSizing {
      * @param peakA highest mean current of a leg, A
      * @param hottestC degC; null when it leaves the model
      */
-    public record RouteHeat(double rmsA, double peakA, @Nullable Double hottestC) {}
+    public record RouteHeat(
+            double rmsA, double peakA, @Nullable Double hottestC) {}
 
     /**
      * A cable by the physical model.

@@ -156,8 +156,7 @@ public final class Crossings {
             return;
         }
         try {
-            BracketingNthOrderBrentSolver solver =
-                    new BracketingNthOrderBrentSolver(1e-14, 1e-13 * (to - from), 0, 5);
+            BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(1e-14, 1e-13 * (to - from), 0, 5);
             double x = solver.solve(
                     MOST_EVALUATIONS,
                     at -> {

@@ -177,8 +177,10 @@ public final class Uncertainty {
     }
 
     private static Spread spread(double[] all, double coverage) {
-        double[] sorted =
-                Arrays.stream(all).filter(value -> !Double.isNaN(value)).sorted().toArray();
+        double[] sorted = Arrays.stream(all)
+                .filter(value -> !Double.isNaN(value))
+                .sorted()
+                .toArray();
         int count = sorted.length;
         double mean = Arrays.stream(sorted).average().orElse(Double.NaN);
         double squares = Arrays.stream(sorted)

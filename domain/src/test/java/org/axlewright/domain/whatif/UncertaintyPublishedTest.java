@@ -57,8 +57,8 @@ class UncertaintyPublishedTest {
         FirstOrder first = Uncertainty.firstOrder(UncertaintyPublishedTest::sum, one, one, one, one)[0];
         assertThat(first.standard()).isCloseTo(2.0, within(1e-12));
         assertThat(first.standard() * Uncertainty.coverageFactor(0.95)).isCloseTo(3.92, within(0.005));
-        Spread spread = Uncertainty.monteCarlo(
-                UncertaintyPublishedTest::sum, TRIALS, SEED, 0.95, one, one, one, one)[0];
+        Spread spread =
+                Uncertainty.monteCarlo(UncertaintyPublishedTest::sum, TRIALS, SEED, 0.95, one, one, one, one)[0];
         assertThat(spread.standard()).isCloseTo(2.0, within(0.01));
         assertThat(spread.low()).isCloseTo(-3.92, within(0.03));
         assertThat(spread.high()).isCloseTo(3.92, within(0.03));
@@ -68,8 +68,8 @@ class UncertaintyPublishedTest {
     @Test
     void fourRectangularInputsAdded() {
         Input one = rectangular(0, 1);
-        Spread spread = Uncertainty.monteCarlo(
-                UncertaintyPublishedTest::sum, TRIALS, SEED, 0.95, one, one, one, one)[0];
+        Spread spread =
+                Uncertainty.monteCarlo(UncertaintyPublishedTest::sum, TRIALS, SEED, 0.95, one, one, one, one)[0];
         assertThat(spread.standard()).isCloseTo(2.0, within(0.01));
         assertThat(spread.low()).isCloseTo(-3.88, within(0.03));
         assertThat(spread.high()).isCloseTo(3.88, within(0.03));
@@ -86,8 +86,8 @@ class UncertaintyPublishedTest {
         FirstOrder first = Uncertainty.firstOrder(UncertaintyPublishedTest::sum, one, one, one, wide)[0];
         assertThat(first.standard()).isCloseTo(10.1, within(0.05));
         assertThat(first.standard() * Uncertainty.coverageFactor(0.95)).isCloseTo(19.9, within(0.05));
-        Spread spread = Uncertainty.monteCarlo(
-                UncertaintyPublishedTest::sum, TRIALS, SEED, 0.95, one, one, one, wide)[0];
+        Spread spread =
+                Uncertainty.monteCarlo(UncertaintyPublishedTest::sum, TRIALS, SEED, 0.95, one, one, one, wide)[0];
         assertThat(spread.standard()).isCloseTo(10.1, within(0.05));
         assertThat(spread.low()).isCloseTo(-17.0, within(0.1));
         assertThat(spread.high()).isCloseTo(17.0, within(0.1));
@@ -106,8 +106,8 @@ class UncertaintyPublishedTest {
     @Test
     void drawsWithoutAValueAreCounted() {
         Input one = rectangular(0, 1);
-        Spread spread = Uncertainty.monteCarlo(
-                x -> new double[] {x[0] < 0 ? Double.NaN : x[0]}, 10_000, SEED, 0.95, one)[0];
+        Spread spread =
+                Uncertainty.monteCarlo(x -> new double[] {x[0] < 0 ? Double.NaN : x[0]}, 10_000, SEED, 0.95, one)[0];
         assertThat(spread.answered()).isBetween(4_800, 5_200);
         assertThat(spread.low()).isPositive();
     }
