@@ -3,11 +3,14 @@ package org.axlewright.acceptance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.UncheckedIOException;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -23,7 +26,8 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(420)
 class CrashIT {
 
-    private static final int ACKNOWLEDGED = 100;
+    private static final int ROUNDS = 20;
+    private static final int ACKNOWLEDGED = 40; // in a round, at least, before the kill
     private static final int WRITERS = 6;
 
     @TempDir
@@ -43,36 +47,56 @@ class CrashIT {
         servers.signal("QUIT");
     }
 
-    @Test
-    void losesNoAcknowledgedSetupWhenTheServiceIsKilled() throws Exception {
-        Map<String, String> acknowledged = new ConcurrentHashMap<>();
-        try (Service service = Service.start(data)) {
-            writeUntilKilled(service, acknowledged, service::kill);
-        }
-        assertThat(servers.inCharge()).as("left behind by the kill").hasSize(1);
-        ProcessHandle orphan = servers.inCharge().get(0);
-        try (Service service = Service.start(data)) {
-            assertThat(orphan.isAlive()).isFalse();
-            assertThat(servers.inCharge()).hasSize(1);
-            assertStored(service, acknowledged);
-            assertThat(service.post("/v1/setups", "{\"name\":\"afterwards\"}").statusCode())
-                    .isEqualTo(201);
-        }
-        assertThat(servers.all()).isEmpty();
+    /** What is killed in a round. */
+    private enum Victim {
+        DATABASE,
+        SERVICE,
+        BOTH
     }
 
+    /**
+     * Kills by turns, in the middle of writing. What was acknowledged is there, byte for byte; what was not is repeated with its key, and
+     * is there once.
+     */
     @Test
-    void losesNoAcknowledgedSetupWhenServiceAndDatabaseAreKilled() throws Exception {
+    @Timeout(900)
+    void losesNothingAcknowledgedAndDoublesNothingInTwentyKills() throws Exception {
         Map<String, String> acknowledged = new ConcurrentHashMap<>();
-        try (Service service = Service.start(data)) {
-            writeUntilKilled(service, acknowledged, () -> {
-                servers.signal("KILL");
-                service.kill();
-            });
-        }
-        try (Service service = Service.start(data)) {
+        Service service = Service.start(data);
+        try {
+            for (int round = 0; round < ROUNDS; round++) {
+                Victim victim = Victim.values()[round % Victim.values().length];
+                Map<String, String> ofThisRound = new ConcurrentHashMap<>();
+                List<ProcessHandle> before = servers.inCharge();
+                assertThat(before).hasSize(1);
+                Set<String> unanswered = writeUntilKilled(service, "round " + round, victim, ofThisRound);
+                if (victim != Victim.DATABASE) {
+                    service = Service.start(data);
+                }
+                Service alive = service;
+                alive.await(Service.START, () -> alive.get("/v1/setups").statusCode() == 200);
+                assertThat(before.get(0).isAlive()).as("the server before the kill").isFalse();
+                for (String document : unanswered) {
+                    HttpResponse<String> repeated = create(alive, document);
+                    assertThat(repeated.statusCode()).as(repeated.body()).isEqualTo(201);
+                    ofThisRound.put(location(repeated), document);
+                }
+                Map.Entry<String, String> answered = ofThisRound.entrySet().iterator().next();
+                HttpResponse<String> again = create(alive, answered.getValue());
+                assertThat(location(again)).isEqualTo(answered.getKey());
+                assertThat(again.headers().firstValue("Idempotent-Replayed")).contains("true");
+                assertStored(alive, ofThisRound);
+                acknowledged.putAll(ofThisRound);
+            }
             assertStored(service, acknowledged);
+            assertThat(acknowledged).hasSizeGreaterThanOrEqualTo(ROUNDS * ACKNOWLEDGED);
+            assertThat(service.get("/v1/setups/export").body().lines())
+                    .containsExactlyInAnyOrderElementsOf(acknowledged.values());
+            assertThat(service.terminate()).isEqualTo(143);
+        } finally {
+            service.close();
         }
+        assertThat(servers.all()).isEmpty();
     }
 
     @Test
@@ -143,39 +167,59 @@ class CrashIT {
         }
     }
 
-    private interface Kill {
-        void now() throws Exception;
-    }
-
-    /** Saves from several threads, and kills in the middle of it. */
-    private static void writeUntilKilled(Service service, Map<String, String> acknowledged, Kill kill)
-            throws Exception {
+    /**
+     * Saves from several threads, and kills in the middle of it.
+     *
+     * @param acknowledged takes location and document of what was answered
+     * @return the documents that were not
+     */
+    private Set<String> writeUntilKilled(
+            Service service, String round, Victim victim, Map<String, String> acknowledged) throws Exception {
+        Set<String> unanswered = ConcurrentHashMap.newKeySet();
         ExecutorService writers = Executors.newFixedThreadPool(WRITERS);
         AtomicInteger number = new AtomicInteger();
         for (int i = 0; i < WRITERS; i++) {
             writers.execute(() -> {
-                try {
-                    while (true) {
-                        String document = "{\"name\":\"written " + number.incrementAndGet() + "\"}";
-                        HttpResponse<String> answer = service.post("/v1/setups", document);
-                        if (answer.statusCode() == 201) {
-                            acknowledged.put(
-                                    answer.headers().firstValue("Location").orElseThrow(), document);
+                for (boolean alive = true; alive; ) {
+                    String document = "{\"name\":\"" + round + ", " + number.incrementAndGet() + "\"}";
+                    unanswered.add(document);
+                    try {
+                        HttpResponse<String> answer = create(service, document);
+                        alive = answer.statusCode() == 201;
+                        if (alive) {
+                            acknowledged.put(location(answer), document);
+                            unanswered.remove(document);
                         }
+                    } catch (UncheckedIOException killed) {
+                        alive = false;
                     }
-                } catch (UncheckedIOException killed) {
-                    // ends this writer: what was not acknowledged may be there or not
                 }
             });
         }
         service.await(Duration.ofSeconds(120), () -> acknowledged.size() >= ACKNOWLEDGED);
-        kill.now();
+        if (victim != Victim.SERVICE) {
+            servers.signal("KILL");
+        }
+        if (victim != Victim.DATABASE) {
+            service.kill();
+        }
         writers.shutdown();
         assertThat(writers.awaitTermination(60, TimeUnit.SECONDS)).isTrue();
+        return unanswered;
+    }
+
+    /** With a key made of the document: each is written once. */
+    private static HttpResponse<String> create(Service service, String document) {
+        return service.send(service.request("/v1/setups")
+                .header("Idempotency-Key", document.replaceAll("[^a-z0-9]+", "-"))
+                .POST(BodyPublishers.ofString(document)));
+    }
+
+    private static String location(HttpResponse<String> created) {
+        return created.headers().firstValue("Location").orElseThrow();
     }
 
     private static void assertStored(Service service, Map<String, String> acknowledged) {
-        assertThat(acknowledged).hasSizeGreaterThanOrEqualTo(ACKNOWLEDGED);
         acknowledged.forEach((location, document) ->
                 assertThat(service.get(location).body()).as(location).isEqualTo(document));
     }
