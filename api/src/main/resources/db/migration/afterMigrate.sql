@@ -24,6 +24,9 @@ begin
     if not has_function_privilege('axlewright_service', 'use_token(bytea)', 'execute') then
         grant execute on function use_token(bytea) to axlewright_service;
     end if;
+    if not has_function_privilege('axlewright_service', 'purge(integer)', 'execute') then
+        grant execute on function purge(integer) to axlewright_service;
+    end if;
     for kept in
         select oid::regclass from pg_class
         where relnamespace = cast(current_schema() as regnamespace) and relkind = 'r'

@@ -29,7 +29,7 @@ public abstract class Running {
 
     /** What opens the workspace of the tests, when they have a database. */
     @Value("${test.token:}")
-    String token = "";
+    protected String token = "";
 
     /** Status, headers and body of an answer. */
     public record Reply(int status, String contentType, String text, HttpHeaders headers) {

@@ -71,6 +71,11 @@ final class Operations implements OpenApiCustomizer {
         }
         askSetups(document);
         assessments(document);
+        document.getPaths().forEach((path, item) -> {
+            if (path.startsWith("/v1/setups")) {
+                item.readOperations().forEach(Operations::storageRefusals);
+            }
+        });
         document.getPaths().values().stream()
                 .flatMap(path -> path.readOperations().stream())
                 .forEach(Operations::describeParameters);
@@ -269,17 +274,43 @@ final class Operations implements OpenApiCustomizer {
         }
     }
 
+    /** What an operation on saved setups refuses follows from what it takes. */
+    private static void storageRefusals(Operation operation) {
+        if (operation.getParameters() != null) {
+            for (Parameter parameter : operation.getParameters()) {
+                switch (parameter.getName()) {
+                    case "id" -> refusals(operation, "404");
+                    case "limit" -> refusals(operation, "400");
+                    case "If-Match" -> refusals(operation, "412", "428");
+                    case "Idempotency-Key" -> refusals(operation, "400", "409", "422");
+                    default -> {
+                        // no refusal of its own
+                    }
+                }
+            }
+        }
+        if (operation.getRequestBody() != null) {
+            refusals(operation, "400", "408", "413", "415", "422");
+        }
+        refusals(operation, "500", "503");
+    }
+
     private static void addProblems(OpenAPI document) {
         Schema<?> schema = new Schema<Problem>().$ref("#/components/schemas/Problem");
         Map<String, String> problems = new LinkedHashMap<>();
         problems.put(
                 "400",
                 "The body can't be read: syntax, limits, duplicate key, unknown name or unit, wrong type. The first fault.");
+        problems.put("404", "There is nothing of this id.");
         problems.put("408", "The body did not arrive in time.");
+        problems.put("409", "The same request is being worked on: repeat it when that has been answered.");
+        problems.put("412", "If-Match names another revision than the one stored; its ETag comes along.");
         problems.put("413", "The body is too large.");
-        problems.put("415", "The body is not JSON.");
+        problems.put("415", "The body is of another media type.");
         problems.put("422", "The body is read and not valid: everything found, together.");
+        problems.put("428", "If-Match is missing.");
         problems.put("500", "The service failed.");
+        problems.put("503", "The database can't be reached. Calculations can. `Retry-After` has the seconds to wait.");
         problems.forEach((code, text) -> document.getComponents()
                 .addResponses(
                         code,

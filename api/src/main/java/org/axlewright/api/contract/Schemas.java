@@ -168,7 +168,18 @@ final class Schemas implements ModelConverter, OpenApiCustomizer {
         id.setFormat("uuid");
         JsonSchema either = new JsonSchema();
         either.setDescription(property.getDescription());
-        either.setOneOf(List.of(new JsonSchema().$ref("#/components/schemas/Setup"), id));
+        JsonSchema number = new JsonSchema();
+        number.addType("integer");
+        number.setFormat("int64");
+        number.setMinimum(BigDecimal.ONE);
+        JsonSchema revision = new JsonSchema();
+        revision.addType("object");
+        revision.setDescription("A revision of a saved setup.");
+        revision.addProperty("id", id);
+        revision.addProperty("revision", number);
+        revision.setRequired(List.of("id", "revision"));
+        revision.setAdditionalProperties(false);
+        either.setOneOf(List.of(new JsonSchema().$ref("#/components/schemas/Setup"), id, revision));
         return either;
     }
 

@@ -17,6 +17,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.TransactionException;
 import org.springframework.transaction.support.TransactionOperations;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 
 /** The way to ask the database. When it can't be reached, every question ends in a {@link Declined} with status 503. */
 @Component
@@ -43,8 +44,14 @@ public class Storage {
         this.migration = migration;
     }
 
-    /** A question in one transaction that sees the rows of a workspace and no others, whatever it asks. */
+    /**
+     * A question in one transaction that sees the rows of a workspace and no others, whatever it asks. A question within a question is part
+     * of the same transaction.
+     */
     public <T> T ask(UUID workspace, Supplier<T> question) {
+        if (TransactionSynchronizationManager.isActualTransactionActive()) {
+            return question.get();
+        }
         return ask(() -> transactions.execute(transaction -> {
             database.sql("select set_config('axlewright.workspace', :workspace, true)") // until the transaction ends
                     .param("workspace", workspace.toString())

@@ -9,13 +9,12 @@ import jakarta.servlet.http.HttpServletRequestWrapper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.time.Duration;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpHeaders;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -29,15 +28,11 @@ import tools.jackson.databind.json.JsonMapper;
 @Order(Ordered.HIGHEST_PRECEDENCE + 10)
 final class BodyLimits extends OncePerRequestFilter {
 
-    static final long MAXIMUM_BYTES = 256L * 1024;
-
     /** Where two setups may stand in one body: twice as much. */
     private static final Set<String> TWO_SETUPS = Set.of("/v1/comparisons", "/v1/candidates");
 
     /** Taken line by line, each within the limits: see the reader of batches. */
     private static final String IN_LINES = "/v1/batches";
-
-    static final Duration DEADLINE = Duration.ofSeconds(10);
 
     private final JsonMapper json;
 
@@ -45,44 +40,24 @@ final class BodyLimits extends OncePerRequestFilter {
         this.json = json;
     }
 
-    /** More bytes than the limit. */
-    static final class TooLarge extends IOException {
-        private static final long serialVersionUID = 1L;
-        private final long maximum;
-
-        TooLarge(long maximum) {
-            this.maximum = maximum;
-        }
-
-        long maximum() {
-            return maximum;
-        }
-    }
-
-    /** Not all bytes by the deadline. */
-    static final class TooSlow extends IOException {
-        private static final long serialVersionUID = 1L;
-    }
-
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        long maximum = TWO_SETUPS.contains(request.getRequestURI()) ? 2 * MAXIMUM_BYTES : MAXIMUM_BYTES;
-        if (request.getContentLengthLong() > maximum) {
-            refuse(response, tooLarge(maximum));
+        long maximum =
+                TWO_SETUPS.contains(request.getRequestURI()) ? 2 * CutShort.MAXIMUM_BYTES : CutShort.MAXIMUM_BYTES;
+        boolean lines = isStream(request.getContentType());
+        if (request.getContentLengthLong() > maximum && !lines) {
+            refuse(response, CutShort.tooLarge(maximum).problem());
             return;
         }
-        LimitedRequest limited = new LimitedRequest(request, maximum);
-        if (request.getHeader(HttpHeaders.TRANSFER_ENCODING) != null) {
+        LimitedRequest limited = new LimitedRequest(request, maximum, lines);
+        if (request.getHeader(HttpHeaders.TRANSFER_ENCODING) != null && !lines) {
             // Its length is not told: taken in whole, so that too much is 413 whatever the reader would trip over
             // first.
             try {
                 limited.takeIn();
-            } catch (TooLarge tooMuch) {
-                refuse(response, tooLarge(maximum));
-                return;
-            } catch (TooSlow tooLate) {
-                refuse(response, tooSlow());
+            } catch (CutShort cut) {
+                refuse(response, cut.problem());
                 return;
             }
         }
@@ -94,6 +69,12 @@ final class BodyLimits extends OncePerRequestFilter {
         return IN_LINES.equals(request.getRequestURI());
     }
 
+    /** NDJSON: each line is a document, and is held to the limits by itself. */
+    private static boolean isStream(@Nullable String contentType) {
+        return contentType != null
+                && contentType.toLowerCase(Locale.ROOT).startsWith(MediaType.APPLICATION_NDJSON_VALUE);
+    }
+
     private void refuse(HttpServletResponse response, Problem problem) throws IOException {
         response.setStatus(problem.status());
         response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
@@ -101,41 +82,27 @@ final class BodyLimits extends OncePerRequestFilter {
         json.writeValue(response.getOutputStream(), problem);
     }
 
-    static Problem tooLarge(long maximum) {
-        return Problem.of(
-                HttpStatus.CONTENT_TOO_LARGE.value(),
-                "too-large",
-                "Body too large",
-                "A body may have at most " + maximum + " bytes");
-    }
-
-    static Problem tooSlow() {
-        return Problem.of(
-                HttpStatus.REQUEST_TIMEOUT.value(),
-                "too-slow",
-                "Body sent too slowly",
-                "A body must arrive within " + DEADLINE.toSeconds() + " seconds");
-    }
-
     private static final class LimitedRequest extends HttpServletRequestWrapper {
 
         private final long maximum;
+        private final boolean lines;
         private @Nullable ServletInputStream stream;
 
-        LimitedRequest(HttpServletRequest request, long maximum) {
+        LimitedRequest(HttpServletRequest request, long maximum, boolean lines) {
             super(request);
             this.maximum = maximum;
+            this.lines = lines;
         }
 
         void takeIn() throws IOException {
-            byte[] body = new LimitedStream(super.getInputStream(), maximum).readAllBytes();
+            byte[] body = new LimitedStream(super.getInputStream(), maximum, lines).readAllBytes();
             stream = new TakenIn(new ByteArrayInputStream(body));
         }
 
         @Override
         public ServletInputStream getInputStream() throws IOException {
             if (stream == null) {
-                stream = new LimitedStream(super.getInputStream(), maximum);
+                stream = new LimitedStream(super.getInputStream(), maximum, lines);
             }
             return stream;
         }
@@ -180,36 +147,37 @@ final class BodyLimits extends OncePerRequestFilter {
 
         private final ServletInputStream body;
         private final long maximum;
-        private final long deadline = System.nanoTime() + DEADLINE.toNanos();
+        private final boolean lines;
+        private long deadline = System.nanoTime() + CutShort.DEADLINE.toNanos();
         private long read;
 
-        LimitedStream(ServletInputStream body, long maximum) {
+        LimitedStream(ServletInputStream body, long maximum, boolean lines) {
             this.body = body;
             this.maximum = maximum;
-        }
-
-        private int counted(int result, int bytes) throws IOException {
-            if (result >= 0) {
-                read += bytes;
-            }
-            if (read > maximum) {
-                throw new TooLarge(maximum);
-            }
-            if (System.nanoTime() - deadline > 0) {
-                throw new TooSlow();
-            }
-            return result;
+            this.lines = lines;
         }
 
         @Override
         public int read() throws IOException {
-            return counted(body.read(), 1);
+            byte[] one = new byte[1];
+            return read(one, 0, 1) < 0 ? -1 : Byte.toUnsignedInt(one[0]);
         }
 
         @Override
         public int read(byte[] buffer, int offset, int length) throws IOException {
             int bytes = body.read(buffer, offset, length);
-            return counted(bytes, bytes);
+            for (int i = offset; i < offset + bytes; i++) {
+                if (lines && buffer[i] == '\n') {
+                    read = 0;
+                    deadline = System.nanoTime() + CutShort.DEADLINE.toNanos();
+                } else if (++read > maximum) {
+                    throw CutShort.tooLarge(maximum);
+                }
+            }
+            if (System.nanoTime() - deadline > 0) {
+                throw CutShort.tooSlow();
+            }
+            return bytes;
         }
 
         @Override

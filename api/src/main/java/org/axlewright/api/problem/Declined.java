@@ -16,7 +16,7 @@ public final class Declined extends RuntimeException {
         this(Problem.of(status.value(), kind, title, detail));
     }
 
-    private Declined(Problem problem) {
+    public Declined(Problem problem) {
         super(problem.title());
         this.problem = problem;
     }
@@ -46,7 +46,7 @@ public final class Declined extends RuntimeException {
         return this;
     }
 
-    Problem problem() {
+    public Problem problem() {
         return problem;
     }
 

@@ -25,7 +25,7 @@ final class Problems extends ResponseEntityExceptionHandler {
 
     @ExceptionHandler
     ResponseEntity<Problem> refused(Refused refused) {
-        return answer(Problem.of(422, "not-valid", "Read, and not valid", refused.faults()));
+        return answer(Problem.of(refused));
     }
 
     @ExceptionHandler
@@ -38,11 +38,14 @@ final class Problems extends ResponseEntityExceptionHandler {
 
     @ExceptionHandler
     ResponseEntity<Problem> unreadable(JacksonException failure) {
-        return answer(Problem.of(400, "not-readable", "Body can't be read", List.of(UnreadableBody.fault(failure))));
+        return answer(Problem.of(failure));
     }
 
     @ExceptionHandler
     ResponseEntity<Problem> anythingElse(Exception failure) {
+        if (failure instanceof BrokenOff cut) {
+            throw cut; // to the container, which cuts the connection, so that nobody takes what came for the whole
+        }
         LOG.error("Unexpected failure", failure);
         return answer(Problem.of(
                 500, "internal", "Internal failure", "The service failed on this request; its log has the cause"));
@@ -52,11 +55,8 @@ final class Problems extends ResponseEntityExceptionHandler {
     protected @Nullable ResponseEntity<Object> handleHttpMessageNotReadable(
             HttpMessageNotReadableException failure, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof BodyLimits.TooLarge tooMuch) {
-                return closing(BodyLimits.tooLarge(tooMuch.maximum()));
-            }
-            if (cause instanceof BodyLimits.TooSlow) {
-                return closing(BodyLimits.tooSlow());
+            if (cause instanceof CutShort cut) {
+                return closing(cut.problem());
             }
         }
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {

@@ -49,15 +49,17 @@ final class ComparisonResource {
     }
 
     /** What is compared. */
-    @Schema(name = "ComparisonRequest", description = "Two setups, each whole or the id of a saved one.")
+    @Schema(
+            name = "ComparisonRequest",
+            description = "Two setups, each whole, the id of a saved one, or one of its revisions.")
     record Sent(
             @Schema(
-                    description = "As found: a setup, or the id of a saved one.",
+                    description = "As found: a setup, the id of a saved one, or `{id, revision}`.",
                     oneOf = {Setup.class, String.class})
             JsonNode before,
 
             @Schema(
-                    description = "As planned: a setup, or the id of a saved one.",
+                    description = "As planned: a setup, the id of a saved one, or `{id, revision}`.",
                     oneOf = {Setup.class, String.class})
             JsonNode after) {}
 
@@ -65,7 +67,7 @@ final class ComparisonResource {
     @Schema(name = "CandidatesRequest", description = "A setup and the changes to try on it, each by itself.")
     record SentCandidates(
             @Schema(
-                    description = "A setup, or the id of a saved one.",
+                    description = "A setup, the id of a saved one, or `{id, revision}`.",
                     oneOf = {Setup.class, String.class})
             JsonNode setup,
 

@@ -72,8 +72,7 @@ class ConsoleDemo {
             UUID id = CurrentWorkspace.in(
                     CurrentWorkspace.LOCAL,
                     () -> setups.named(demo.name())
-                            .orElseGet(() ->
-                                    setups.create(demo.name(), demo.text()).id()));
+                            .orElseGet(() -> setups.create(demo).id()));
             setup = CurrentWorkspace.in(
                     CurrentWorkspace.LOCAL,
                     () -> reader.parse(setups.find(id).orElseThrow().document()));

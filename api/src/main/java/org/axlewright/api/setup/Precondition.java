@@ -5,6 +5,7 @@ import java.util.regex.Pattern;
 import org.axlewright.api.problem.Declined;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ETag;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 
 /**
@@ -36,5 +37,20 @@ record Precondition(boolean any, List<Long> revisions) {
                                 !tag.weak() && REVISION.matcher(tag.tag()).matches())
                         .map(tag -> Long.valueOf(tag.tag()))
                         .toList());
+    }
+
+    boolean accepts(long revision) {
+        return any || revisions.contains(revision);
+    }
+
+    /** The answer to a change of another revision than the one that is stored. */
+    static Declined failed(long revision) {
+        String stored = "\"" + revision + "\"";
+        return new Declined(
+                        HttpStatus.PRECONDITION_FAILED,
+                        "precondition-failed",
+                        "The setup has changed",
+                        "If-Match does not name the revision that is stored, " + stored + ": get it, and change that")
+                .header(HttpHeaders.ETAG, stored);
     }
 }

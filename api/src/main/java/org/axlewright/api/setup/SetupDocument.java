@@ -6,12 +6,20 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import org.axlewright.api.assessment.MergePatch;
+import org.axlewright.api.problem.CutShort;
 import org.axlewright.api.problem.Declined;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.problem.Refused;
 import org.axlewright.api.section.Form;
 import org.axlewright.api.section.Setup;
 import org.springframework.stereotype.Component;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.cfg.JsonNodeFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -19,21 +27,31 @@ import tools.jackson.databind.json.JsonMapper;
  *
  * @param name of the setup
  * @param text the document as it was sent
+ * @param found what an assessment finds about it
  */
-record SetupDocument(String name, String text) {
+record SetupDocument(String name, String text, Findings.Found found) {
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
+    private static final Pattern HALF_A_PAIR = Pattern.compile("\\p{Cs}");
 
     /** Reads and checks what is sent. */
     @Component
     static class Reader {
 
         private final JsonMapper json;
+        private final JsonMapper exact;
         private final Form form;
+        private final Findings findings;
 
-        Reader(JsonMapper json, Form form) {
+        Reader(JsonMapper json, Form form, Findings findings) {
             this.json = json;
+            this.exact = JsonMapper.builder(json.tokenStreamFactory())
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+                    .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+                    .build();
             this.form = form;
+            this.findings = findings;
         }
 
         /**
@@ -42,7 +60,41 @@ record SetupDocument(String name, String text) {
          * @throws Refused with everything that is not valid
          */
         SetupDocument read(byte[] body) {
-            String text = decode(body);
+            return check(decode(body));
+        }
+
+        /**
+         * A merge patch (RFC 7396).
+         *
+         * @throws Declined 400 when it is no JSON object in UTF-8
+         */
+        JsonNode readPatch(byte[] body) {
+            JsonNode patch = exact.readTree(decode(body));
+            if (patch == null || !patch.isObject()) {
+                throw Declined.unreadable("The body must be a JSON object");
+            }
+            return patch;
+        }
+
+        /**
+         * The document with a patch, checked like one that is sent. What the patch leaves alone keeps its value to the last digit.
+         *
+         * @throws Declined 413 when it has grown too large
+         */
+        SetupDocument patched(String document, JsonNode patch) {
+            String patched = exact.writeValueAsString(MergePatch.apply(exact.readTree(document), patch));
+            // UTF-8 has no halves of surrogate pairs; JSON writes them as escapes.
+            patched = HALF_A_PAIR
+                    .matcher(patched)
+                    .replaceAll(half -> String.format(
+                            Locale.ROOT, "\\\\u%04x", (int) half.group().charAt(0)));
+            if (patched.getBytes(StandardCharsets.UTF_8).length > CutShort.MAXIMUM_BYTES) {
+                throw new Declined(CutShort.tooLarge(CutShort.MAXIMUM_BYTES).problem());
+            }
+            return check(patched);
+        }
+
+        private SetupDocument check(String text) {
             Setup setup = parse(text);
             List<Fault> faults = new ArrayList<>(form.faults(setup));
             String name = setup.name();
@@ -55,7 +107,7 @@ record SetupDocument(String name, String text) {
                 faults.sort(Comparator.comparing(Fault::pointer).thenComparing(Fault::code));
                 throw new Refused(faults);
             }
-            return new SetupDocument(name, text);
+            return new SetupDocument(name, text, findings.of(setup));
         }
 
         Setup parse(String text) {

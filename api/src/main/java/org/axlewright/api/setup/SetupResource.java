@@ -4,12 +4,15 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.headers.Header;
 import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.ExampleObject;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.axlewright.api.assessment.Assessment;
 import org.axlewright.api.assessment.Assessor;
@@ -30,6 +33,7 @@ import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PatchMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.PutMapping;
@@ -37,6 +41,7 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import tools.jackson.databind.JsonNode;
 
 /** {@code /v1/setups}: what is saved, and the questions that it can be asked. */
 @RestController
@@ -48,19 +53,34 @@ import org.springframework.web.bind.annotation.RestController;
         content = @Content(mediaType = "application/problem+json", schema = @Schema(implementation = Problem.class)))
 final class SetupResource {
 
-    private static final String PATH = "/v1/setups";
-    private static final int LONGEST_PAGE = 100;
+    static final String PATH = "/v1/setups";
+    private static final String MERGE_PATCH = "application/merge-patch+json";
+
+    /** How long a search assesses setups itself, and how many it takes at once. */
+    private static final Duration PATIENCE = Duration.ofSeconds(2);
+
+    private static final int MOST_STALE = 20;
 
     private final Setups setups;
     private final SetupDocument.Reader reader;
     private final Calculations calculations;
     private final Assessor assessor;
+    private final Findings findings;
+    private final Once once;
 
-    SetupResource(Setups setups, SetupDocument.Reader reader, Calculations calculations, Assessor assessor) {
+    SetupResource(
+            Setups setups,
+            SetupDocument.Reader reader,
+            Calculations calculations,
+            Assessor assessor,
+            Findings findings,
+            Once once) {
         this.setups = setups;
         this.reader = reader;
         this.calculations = calculations;
         this.assessor = assessor;
+        this.findings = findings;
+        this.once = once;
     }
 
     @PostMapping(path = PATH, consumes = MediaType.APPLICATION_JSON_VALUE)
@@ -79,17 +99,35 @@ final class SetupResource {
                 @Header(name = "ETag", description = "Its revision.", schema = @Schema(type = "string"))
             },
             content = @Content)
-    ResponseEntity<Void> create(@RequestBody byte[] body) {
+    ResponseEntity<Void> create(
+            @RepeatKey @RequestHeader(name = Once.KEY, required = false) @Nullable String key,
+            @RequestBody byte[] body) {
         SetupDocument document = reader.read(body);
-        Version version = setups.create(document.name(), document.text());
-        return ResponseEntity.created(URI.create(PATH + "/" + version.id()))
+        return once.answer(Once.Request.of(key, 0, body, "create"), () -> created(setups.create(document)));
+    }
+
+    static ResponseEntity<Void> created(Version version) {
+        return ResponseEntity.created(at(version.id()))
                 .eTag(version.entityTag())
                 .lastModified(version.updatedAt())
                 .build();
     }
 
+    static URI at(UUID id) {
+        return URI.create(PATH + "/" + id);
+    }
+
+    /** The inverse. */
+    static UUID id(URI location) {
+        return UUID.fromString(location.toString().substring(PATH.length() + 1));
+    }
+
     @GetMapping(path = PATH, produces = MediaType.APPLICATION_JSON_VALUE)
-    @Operation(operationId = "listSetups", summary = "List the saved setups, newest first")
+    @Operation(
+            operationId = "listSetups",
+            summary = "List the saved setups, newest first",
+            description =
+                    "All of them, or those whose name or findings are searched for. Findings are those of the assessment of the setup as it is saved.")
     @ApiResponse(
             responseCode = "200",
             description = "A page of setups.",
@@ -99,25 +137,54 @@ final class SetupResource {
                             description = "`rel=\"next\"`: the next page, when there is one.",
                             schema = @Schema(type = "string")))
     ResponseEntity<SetupPage> list(
-            @Parameter(
-                            description = "Most entries a page.",
-                            schema = @Schema(type = "integer", minimum = "1", maximum = "100", defaultValue = "50"))
-                    @RequestParam(defaultValue = "50")
-                    int limit,
-            @Parameter(description = "The `next` of the page before.") @RequestParam(required = false) @Nullable
-                    String cursor) {
-        if (limit < 1 || limit > LONGEST_PAGE) {
-            throw Declined.parameter("out-of-range", "Parameter limit must be 1 to " + LONGEST_PAGE + ", was " + limit);
+            @Parameter(description = "Part of the name, in upper or lower case.")
+                    @RequestParam(required = false)
+                    @Nullable
+                    String name,
+            @Parameter(description = "Code of a finding that the assessment of the setup has.")
+                    @RequestParam(required = false)
+                    @Nullable
+                    String finding,
+            @PageLimit @RequestParam(defaultValue = Pages.DEFAULT) int limit,
+            @PageCursor @RequestParam(required = false) @Nullable String cursor) {
+        Search asked = Search.of(name, finding);
+        Cursor from = cursor == null ? null : Cursor.of(cursor);
+        if (from != null && !asked.equals(Search.EVERYTHING) && !asked.equals(from.search())) {
+            throw Declined.parameter("unknown-value", "Parameter cursor belongs to another search");
         }
-        List<SetupEntry> entries = setups.list(Cursor.read(cursor), limit + 1);
-        if (entries.size() <= limit) {
-            return ResponseEntity.ok(new SetupPage(entries, null));
+        Search search = from == null ? asked : from.search();
+        if (search.finding() != null) {
+            assessAnew();
         }
-        List<SetupEntry> page = entries.subList(0, limit);
-        String next = Cursor.after(page.get(limit - 1).id());
-        return ResponseEntity.ok()
-                .header(HttpHeaders.LINK, "<" + PATH + "?limit=" + limit + "&cursor=" + next + ">; rel=\"next\"")
-                .body(new SetupPage(page, next));
+        return Pages.page(
+                PATH,
+                limit,
+                setups.list(search, from == null ? null : from.last(), Pages.limit(limit) + 1),
+                last -> new Cursor(last.id(), search).toString(),
+                SetupPage::new);
+    }
+
+    /** Findings of another version of the engine are not those that are searched for. */
+    private void assessAnew() {
+        long end = System.nanoTime() + PATIENCE.toNanos();
+        for (List<Saved> stale = stale(); !stale.isEmpty(); stale = stale()) {
+            for (Saved saved : stale) {
+                if (System.nanoTime() - end > 0) {
+                    throw new Declined(
+                                    HttpStatus.SERVICE_UNAVAILABLE,
+                                    "assessing-anew",
+                                    "Setups are being assessed anew",
+                                    "The findings of some setups are of another version of this service: ask again, and"
+                                            + " more of them are assessed")
+                            .header(HttpHeaders.RETRY_AFTER, "1");
+                }
+                setups.found(saved.version(), findings.of(reader.parse(saved.document())));
+            }
+        }
+    }
+
+    private List<Saved> stale() {
+        return setups.foundByOthers(findings.engine(), MOST_STALE);
     }
 
     @GetMapping(path = PATH + "/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -146,7 +213,8 @@ final class SetupResource {
     @Operation(
             operationId = "replaceSetup",
             summary = "Replace a setup",
-            description = "Needs the ETag of the revision that it replaces as If-Match.")
+            description =
+                    "Needs the ETag of the revision that it replaces as If-Match. The document replaced stays among the revisions.")
     @io.swagger.v3.oas.annotations.parameters.RequestBody(
             required = true,
             content = @Content(mediaType = "application/json", schema = @Schema(implementation = Setup.class)))
@@ -162,8 +230,48 @@ final class SetupResource {
         UUID known = Identifiers.of(id);
         Precondition precondition = Precondition.of(ifMatch);
         SetupDocument document = reader.read(body);
-        Version version = setups.replace(known, precondition, document.name(), document.text())
-                .orElseThrow(() -> unchanged(known));
+        return changed(setups.change(known, precondition, former -> document), known);
+    }
+
+    @PatchMapping(path = PATH + "/{id}", consumes = MERGE_PATCH)
+    @Operation(
+            operationId = "patchSetup",
+            summary = "Change parts of a setup",
+            description =
+                    "A JSON merge patch (RFC 7396): what is sent replaces, null takes a field away, objects are merged, lists are replaced whole. The result is checked like a new setup. What the patch leaves alone keeps its value to the last digit. Needs the ETag of the revision that it changes as If-Match.")
+    @io.swagger.v3.oas.annotations.parameters.RequestBody(
+            required = true,
+            description = "What changes: fields of a setup, or null to take one away.",
+            content =
+                    @Content(
+                            mediaType = MERGE_PATCH,
+                            schema = @Schema(type = "object"),
+                            examples =
+                                    @ExampleObject(
+                                            name = "biggerPack",
+                                            summary = "A bigger pack, and no notes",
+                                            value =
+                                                    "{\"pack\": {\"capacity\": {\"value\": 150, \"unit\": \"Ah\"}}, \"notes\": null}")))
+    @ApiResponse(
+            responseCode = "204",
+            description = "Changed.",
+            headers = @Header(name = "ETag", description = "The new revision.", schema = @Schema(type = "string")),
+            content = @Content)
+    ResponseEntity<Void> patch(
+            @Identifier @PathVariable String id,
+            @IfMatch @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
+            @RequestBody byte[] body) {
+        UUID known = Identifiers.of(id);
+        Precondition precondition = Precondition.of(ifMatch);
+        JsonNode patch = reader.readPatch(body);
+        return changed(setups.change(known, precondition, former -> reader.patched(former.document(), patch)), known);
+    }
+
+    private ResponseEntity<Void> changed(Optional<Version> version, UUID id) {
+        return version.map(SetupResource::changed).orElseThrow(() -> setups.unchanged(id));
+    }
+
+    static ResponseEntity<Void> changed(Version version) {
         return ResponseEntity.noContent()
                 .eTag(version.entityTag())
                 .lastModified(version.updatedAt())
@@ -174,14 +282,14 @@ final class SetupResource {
     @Operation(
             operationId = "deleteSetup",
             summary = "Delete a setup",
-            description = "Needs the ETag of the revision that it deletes as If-Match.")
+            description = "Needs the ETag of the revision that it deletes as If-Match. It can be restored for 30 days.")
     @ApiResponse(responseCode = "204", description = "Deleted.", content = @Content)
     ResponseEntity<Void> delete(
             @Identifier @PathVariable String id,
             @IfMatch @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
         UUID known = Identifiers.of(id);
         if (!setups.delete(known, Precondition.of(ifMatch))) {
-            throw unchanged(known);
+            throw setups.unchanged(known);
         }
         return ResponseEntity.noContent().build();
     }
@@ -219,18 +327,5 @@ final class SetupResource {
 
     private Saved saved(String id) {
         return setups.find(Identifiers.of(id)).orElseThrow(Identifiers::noSuchSetup);
-    }
-
-    /** Why a change found nothing to change: gone, or somebody else was faster. */
-    private Declined unchanged(UUID id) {
-        return setups.find(id)
-                .map(saved -> new Declined(
-                                HttpStatus.PRECONDITION_FAILED,
-                                "precondition-failed",
-                                "The setup has changed",
-                                "If-Match does not name the revision that is stored, "
-                                        + saved.version().entityTag() + ": get it, and change that")
-                        .header(HttpHeaders.ETAG, saved.version().entityTag()))
-                .orElseGet(Identifiers::noSuchSetup);
     }
 }

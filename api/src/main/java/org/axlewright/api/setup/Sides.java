@@ -16,7 +16,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Reads bodies that hold setups beside other things: each setup whole, or the id of a saved one. Only an id asks the database, so whole
+ * Reads bodies that hold setups beside other things: each setup whole, or the id of a saved one, alone or with a revision. Only an id asks the database, so whole
  * setups are answered while it is away.
  */
 @Component
@@ -89,7 +89,11 @@ final class Sides {
                     .document());
         }
         if (!sent.isObject()) {
-            throw unreadable("/" + name, "wrong-type", "Must be a setup or the id of a saved one");
+            throw unreadable(
+                    "/" + name, "wrong-type", "Must be a setup, the id of a saved one, or its id and revision");
+        }
+        if (sent.has("id")) { // no section has this name
+            return reader.parse(revision(sent, "/" + name).document());
         }
         Setup setup;
         try {
@@ -101,5 +105,22 @@ final class Sides {
         found.forEach(fault -> faults.add(
                 new Fault("/" + name + fault.pointer(), fault.code(), fault.message(), fault.actual(), fault.limit())));
         return setup;
+    }
+
+    private Setups.Saved revision(JsonNode sent, String pointer) {
+        onlyKnown(sent, pointer, List.of("id", "revision"));
+        if (!sent.path("id").isString()) {
+            throw unreadable(pointer + "/id", "wrong-type", "Must be a text");
+        }
+        if (!sent.has("revision")) {
+            throw new Refused(List.of(Fault.missing(pointer + "/revision")));
+        }
+        if (!sent.path("revision").isIntegralNumber() || !sent.path("revision").canConvertToLong()) {
+            throw unreadable(pointer + "/revision", "wrong-type", "Must be a whole number, without quotes");
+        }
+        return setups.revision(
+                        Identifiers.of(sent.path("id").asString()),
+                        sent.path("revision").asLong())
+                .orElseThrow(Identifiers::noSuchRevision);
     }
 }

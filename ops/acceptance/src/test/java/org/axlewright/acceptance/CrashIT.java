@@ -75,13 +75,16 @@ class CrashIT {
                 }
                 Service alive = service;
                 alive.await(Service.START, () -> alive.get("/v1/setups").statusCode() == 200);
-                assertThat(before.get(0).isAlive()).as("the server before the kill").isFalse();
+                assertThat(before.get(0).isAlive())
+                        .as("the server before the kill")
+                        .isFalse();
                 for (String document : unanswered) {
                     HttpResponse<String> repeated = create(alive, document);
                     assertThat(repeated.statusCode()).as(repeated.body()).isEqualTo(201);
                     ofThisRound.put(location(repeated), document);
                 }
-                Map.Entry<String, String> answered = ofThisRound.entrySet().iterator().next();
+                Map.Entry<String, String> answered =
+                        ofThisRound.entrySet().iterator().next();
                 HttpResponse<String> again = create(alive, answered.getValue());
                 assertThat(location(again)).isEqualTo(answered.getKey());
                 assertThat(again.headers().firstValue("Idempotent-Replayed")).contains("true");
@@ -173,8 +176,8 @@ class CrashIT {
      * @param acknowledged takes location and document of what was answered
      * @return the documents that were not
      */
-    private Set<String> writeUntilKilled(
-            Service service, String round, Victim victim, Map<String, String> acknowledged) throws Exception {
+    private Set<String> writeUntilKilled(Service service, String round, Victim victim, Map<String, String> acknowledged)
+            throws Exception {
         Set<String> unanswered = ConcurrentHashMap.newKeySet();
         ExecutorService writers = Executors.newFixedThreadPool(WRITERS);
         AtomicInteger number = new AtomicInteger();

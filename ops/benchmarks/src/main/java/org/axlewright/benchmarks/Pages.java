@@ -14,7 +14,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.axlewright.api.Axlewright;
-import org.axlewright.api.demo.DemoSetups;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
@@ -43,7 +42,9 @@ public final class Pages implements AutoCloseable {
                 .run("--server.port=0", "--axlewright.data=" + data, "--logging.level.root=error");
         address = "http://127.0.0.1:"
                 + ((WebServerApplicationContext) context).getWebServer().getPort();
-        byte[] line = (DemoSetups.exampleText().replace('\n', ' ') + "\n").getBytes(StandardCharsets.UTF_8);
+        // Short enough to lie in the row itself: a page then reads the most.
+        byte[] line = ("{\"name\": \"Orchard runabout\", \"notes\": \"" + "note ".repeat(300) + "\"}\n")
+                .getBytes(StandardCharsets.UTF_8);
         HttpResponse<byte[]> imported = send(HttpRequest.newBuilder(URI.create(address + "/v1/setups/import"))
                 .header("Content-Type", "application/x-ndjson")
                 .POST(HttpRequest.BodyPublishers.ofByteArrays(Collections.nCopies(setups, line))));
