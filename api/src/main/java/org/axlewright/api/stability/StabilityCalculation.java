@@ -15,6 +15,7 @@ import org.axlewright.api.stability.StabilityResult.OnBoard;
 import org.axlewright.api.stability.StabilityResult.ParkedFilling;
 import org.axlewright.api.stability.StabilityResult.RearmostFilling;
 import org.axlewright.api.stability.StabilityResult.SideLimits;
+import org.axlewright.api.stability.StabilityResult.SimpleTurn;
 import org.axlewright.api.stability.StabilityResult.SlopeLimits;
 import org.axlewright.api.stability.StabilityResult.SlopeTurnLimits;
 import org.axlewright.api.stability.StabilityResult.TractionLimits;
@@ -199,7 +200,7 @@ public final class StabilityCalculation implements Calculation<Stability.Input, 
         return new SideLimits(
                 limit.side(),
                 limit.factor(),
-                limit.across(),
+                limit.least(),
                 band(limit),
                 limit.suspended(),
                 units.angle(limit.tiltRad()));
@@ -218,7 +219,18 @@ public final class StabilityCalculation implements Calculation<Stability.Input, 
                         units.speed(turn.tipSpeedLow()),
                         units.speed(turn.slideSpeed()),
                         acceleration(turn.acceleration(), units),
-                        turn.loadTransferN() == null ? null : units.load(turn.loadTransferN()));
+                        turn.loadTransferN() == null ? null : units.load(turn.loadTransferN()),
+                        simple(turn.simple(), units));
+    }
+
+    private static @Nullable SimpleTurn simple(@Nullable Turn turn, UnitSystem units) {
+        return turn == null
+                ? null
+                : new SimpleTurn(
+                        units.length(turn.radiusM()),
+                        units.speed(turn.tipSpeed()),
+                        units.speed(turn.slideSpeed()),
+                        acceleration(turn.acceleration(), units));
     }
 
     private static @Nullable SlopeLimits slope(@Nullable Slope slope, UnitSystem units) {

@@ -49,7 +49,7 @@ public record StabilityResult(
 
         @Schema(
                 description =
-                        "Static stability factor to the weaker side: shortest distance of the centre of gravity from the line through the contact points there, over its height. Rigid. 0 or less tips standing.")
+                        "Static stability factor to the weaker side: half the track at the centre of gravity's own station, less its offset to that side, over its height. Rigid. 0 or less tips standing.")
         @Nullable
         Double staticStabilityFactor,
 
@@ -270,13 +270,13 @@ public record StabilityResult(
 
             @Schema(
                     description =
-                            "Shortest distance to the tip line over height: the least over all directions of a push. It leads.")
+                            "Distance straight across to the tip line over height, the track interpolated at the centre of gravity: what a steady turn, a tilt or a side slope asks for.")
             double staticStabilityFactor,
 
             @Schema(
                     description =
-                            "Distance straight across over height, the track interpolated at the centre of gravity: the published coefficient K_st; for a steady turn alone. Not below the factor as long as that is positive.")
-            double lateralStabilityCoefficient,
+                            "Shortest distance to the tip line over height: the least over all directions of a push, for braking or pulling away in a turn. With three wheels well below the factor.")
+            double leastFactor,
 
             @Schema(description = "What tests of similar vehicles support of the factor.")
             Band band,
@@ -323,7 +323,30 @@ public record StabilityResult(
                     description =
                             "Load that goes from the inner to the outer wheels then, kg or lb: from mass times acceleration, whatever the springs do.")
             @Nullable
-            Load loadTransfer) {}
+            Load loadTransfer,
+
+            @Schema(
+                    description =
+                            "At full lock: the same with the turning radius as sent taken as the path of the centre of gravity, which really runs on a tighter circle. Left out where nothing was worked out.")
+            @Nullable
+            SimpleTurn simple) {}
+
+    /** A turn on the radius as sent. */
+    @Schema(
+            name = "StabilitySimpleTurn",
+            description = "Limits on the turning radius as sent; they flatter where the outer front wheel was measured.")
+    public record SimpleTurn(
+            @Schema(description = "The turning radius as sent, m or in.")
+            Length radius,
+
+            @Schema(description = "Speed at which it tips, rigid, km/h or mph.")
+            Speed tipSpeed,
+
+            @Schema(description = "Speed at which the tyres let go.")
+            Speed slideSpeed,
+
+            @Schema(description = "Lateral acceleration at `manoeuvre.speed`, m/s2 or g.") @Nullable
+            Acceleration lateralAcceleration) {}
 
     /** Across a slope. */
     @Schema(name = "StabilitySlopeLimits", description = "Limits across the planned side slope.")

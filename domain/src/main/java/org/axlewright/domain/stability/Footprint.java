@@ -46,13 +46,11 @@ public record Footprint(
             "tests of four-wheel all-terrain vehicles, whose calculated factor lay 10 to 15 % above the measured tilt ratio");
 
     static final Source DEFINITION = Source.published(
-            "NHTSA rollover ruling, chapter V: static stability factor, half the track over the height");
+            "NHTSA rollover ruling, chapter V: static stability factor, half the track over the height; unlike tracks interpolated at the"
+                    + " centre of gravity as in the coefficient of ANSI/SVIA and ANSI/ROHVA");
 
     private static final Source CONTACT_LINE =
             Source.derived("moments about the line through the contact points of the two wheels of that side");
-
-    private static final Source ACROSS = Source.memory(
-            "lateral stability coefficient of ANSI/SVIA and ANSI/ROHVA, the track interpolated at the centre of gravity");
 
     private static final Source ON_SPRINGS = Source.memory("Gillespie, Fundamentals of Vehicle Dynamics, ch. 9");
 
@@ -81,25 +79,25 @@ public record Footprint(
 
     private static final Sides FACTORS = new Sides(side -> Step.of(
             "S",
-            "static stability factor to the " + side + ", rigid",
-            "S = d/h",
+            "static stability factor to the " + side + ", rigid, at the station and offset of the centre of gravity",
+            "S = b/h",
             NONE,
             DEFINITION,
-            new Symbol("d", LENGTH),
+            new Symbol("b", LENGTH),
             new Symbol("h", LENGTH)));
 
-    private static final Sides ACROSS_FACTORS = new Sides(side -> Step.of(
-            "K_st",
-            "lateral stability coefficient to the " + side + ", pushed straight across",
-            "K_st = b/h",
+    private static final Sides LEAST_FACTORS = new Sides(side -> Step.of(
+            "S_min",
+            "least factor to the " + side + " over all directions of a push",
+            "S_min = d/h",
             NONE,
-            ACROSS,
-            new Symbol("b", LENGTH),
+            CONTACT_LINE,
+            new Symbol("d", LENGTH),
             new Symbol("h", LENGTH)));
 
     private static final Sides TILTS = new Sides(side -> Step.of(
             "φ",
-            "tilt about the tip line on the " + side + " at which it goes over, rigid",
+            "tilt to the " + side + " at which it goes over, rigid",
             "φ = atan S",
             ANGLE,
             DEFINITION,
@@ -142,8 +140,9 @@ public record Footprint(
     /**
      * How far it may be pushed or leaned to one side.
      *
-     * @param factor perpendicular lever over height, the least over all directions of the push; negative outside the wheels
-     * @param across lever straight across over height: what a turn at steady speed asks for; never below {@code factor}
+     * @param factor lever straight across over height: what a steady turn, a tilt or a side slope asks for; negative outside the wheels
+     * @param least shortest lever over height, over all directions of the push: what braking or pulling away in a turn can ask for; not
+     *     above {@code factor} as long as that is positive
      * @param bandLow low end of what tests support
      * @param bandHigh high end
      * @param suspended with the body rolling; null when the springs are not known or the formula does not hold
@@ -152,7 +151,7 @@ public record Footprint(
     public record SideLimit(
             Side side,
             double factor,
-            double across,
+            double least,
             double bandLow,
             double bandHigh,
             @Nullable Double suspended,
@@ -205,11 +204,11 @@ public record Footprint(
                 whole.yM());
         double lever =
                 trace.note(LEVERS.of(side), leverM(side, whole.xM(), whole.yM()), across, rearM, frontM, wheelbaseM);
-        double factor = trace.note(FACTORS.of(side), lever / height, lever, height);
+        double factor = trace.note(FACTORS.of(side), across / height, across, height);
         return new SideLimit(
                 side,
                 factor,
-                trace.note(ACROSS_FACTORS.of(side), across / height, across, height),
+                trace.note(LEAST_FACTORS.of(side), lever / height, lever, height),
                 trace.note(LOWS.of(side), BAND_LOW * factor, factor),
                 trace.note(HIGHS.of(side), BAND_HIGH * factor, factor),
                 suspended(side, factor, height, roll, trace),

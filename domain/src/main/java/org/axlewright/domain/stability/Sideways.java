@@ -34,6 +34,7 @@ public record Sideways(
      * @param speed the lower of tip and slide, m/s
      * @param acceleration at the planned speed, m/s²; null when none is planned
      * @param loadTransferN inner to outer wheels at that acceleration, N; null when not known
+     * @param simple the same with the path that was sent taken as that of the centre of gravity; null where it is
      */
     public record Turn(
             double radiusM,
@@ -45,7 +46,24 @@ public record Sideways(
             First first,
             double speed,
             @Nullable Double acceleration,
-            @Nullable Double loadTransferN) {}
+            @Nullable Double loadTransferN,
+            @Nullable Turn simple) {
+
+        private Turn beside(Turn other) {
+            return new Turn(
+                    radiusM,
+                    corrected,
+                    outside,
+                    tipSpeed,
+                    tipSpeedLow,
+                    slideSpeed,
+                    first,
+                    speed,
+                    acceleration,
+                    loadTransferN,
+                    other);
+        }
+    }
 
     /**
      * Across a slope.
@@ -118,9 +136,17 @@ public record Sideways(
     private Turn fullLock(
             Side outside, Whole whole, Footprint footprint, Stability.Input input, double outerFrontM, Trace trace) {
         Double radius = Turns.fullLockM(footprint, whole, outside, outerFrontM, trace);
+        Turn simple = turn(
+                outside,
+                outerFrontM,
+                false,
+                whole,
+                footprint,
+                input,
+                radius == null ? trace : trace.of("turning radius as sent"));
         return radius == null
-                ? turn(outside, outerFrontM, false, whole, footprint, input, trace)
-                : turn(outside, radius, true, whole, footprint, input, trace);
+                ? simple
+                : turn(outside, radius, true, whole, footprint, input, trace).beside(simple);
     }
 
     private Turn turn(
@@ -155,7 +181,8 @@ public record Sideways(
                 First.of(limit.factor(), input.friction()),
                 Math.min(tip, slide),
                 acceleration,
-                transferN);
+                transferN,
+                null);
     }
 
     /** Below this the centre of gravity sits over a single wheel and no pair of wheels shares the load, m. */

@@ -195,14 +195,14 @@ public final class Stability {
     private static Filling least(Whole fixed, Footprint footprint, boolean driven, Input input) {
         Filling left = least(fixed, footprint, Side.LEFT, driven, input);
         Filling right = least(fixed, footprint, Side.RIGHT, driven, input);
-        return Fillings.ratio(left.whole(), (x, y) -> footprint.leverM(Side.LEFT, x, y))
-                        < Fillings.ratio(right.whole(), (x, y) -> footprint.leverM(Side.RIGHT, x, y))
+        return Fillings.ratio(left.whole(), (x, y) -> footprint.acrossM(Side.LEFT, x, y))
+                        < Fillings.ratio(right.whole(), (x, y) -> footprint.acrossM(Side.RIGHT, x, y))
                 ? left
                 : right;
     }
 
     private static Filling least(Whole fixed, Footprint footprint, Side side, boolean driven, Input input) {
-        return Fillings.least(fixed, input.movable(), driven, (x, y) -> footprint.leverM(side, x, y));
+        return Fillings.least(fixed, input.movable(), driven, (x, y) -> footprint.acrossM(side, x, y));
     }
 
     private static Parked parked(Whole fixed, Footprint footprint, Input input) {

@@ -67,6 +67,9 @@ final class StabilityFindings {
     /** Track over wheelbase below which a half track was probably measured; the longest six-seaters have 0.3. */
     static final double LEAST_TRACK_SHARE = 0.28;
 
+    /** Track below which a half track was probably measured whatever the wheelbase: half of the widest of this class, m. */
+    static final double LEAST_TRACK_M = 0.56;
+
     /** Narrower over wider track below which one of them was probably measured from the middle. */
     static final double TRACKS_ALIKE = 0.65;
 
@@ -140,7 +143,7 @@ final class StabilityFindings {
         rearmost(result, trace);
         people(input, result, trace);
         brakes(input, result, trace);
-        oddInput(input, trace);
+        oddInput(input, result, trace);
     }
 
     /** In words, for a message. */
@@ -668,9 +671,10 @@ final class StabilityFindings {
                 .action("Brake all four wheels before speed, height or load goes up; go down at walking pace"));
     }
 
-    private static void oddInput(Input input, Trace trace) {
+    private static void oddInput(Input input, Result result, Trace trace) {
         Footprint footprint = input.footprint();
         if (footprint != null) {
+            threeWheels(footprint, result, trace);
             tracks(footprint, input, trace);
         }
         if (input.friction() > HIGHEST_FRICTION) {
@@ -765,19 +769,29 @@ final class StabilityFindings {
         }
     }
 
-    private static void tracks(Footprint footprint, Input input, Trace trace) {
-        if (footprint.plan() != WheelPlan.FOUR_WHEELS) {
-            trace.find(
-                    Finding.of(
-                                    "three-wheels",
-                                    Level.CAUTION,
-                                    "Three wheels: it tips over the line from the single wheel to one of the pair, so braking or pulling away in a turn"
-                                            + " tips it earlier than the turn alone",
-                                    Source.derived("moments about the line through two contact points"))
-                            .at("/chassis/wheelPlan")
-                            .action(
-                                    "Take the perpendicular factor as the limit; the value straight across holds for a steady turn only"));
+    private static void threeWheels(Footprint footprint, Result result, Trace trace) {
+        Sideways sideways = result.worst() == null
+                ? result.occupied().sideways()
+                : result.worst().state().sideways();
+        if (footprint.plan() == WheelPlan.FOUR_WHEELS || sideways == null) {
+            return;
         }
+        SideLimit weaker = sideways.weaker();
+        trace.find(
+                Finding.of(
+                                "three-wheels",
+                                Level.CAUTION,
+                                "Three wheels: it tips over the line from the single wheel to one of the pair. Braking or pulling away in a turn"
+                                        + " tips it at {actual} times its weight, the turn alone at {limit}",
+                                Source.derived("moments about the line through two contact points"))
+                        .at("/chassis/wheelPlan")
+                        .actual(Measure.number(weaker.least()))
+                        .limit(Measure.number(weaker.factor()))
+                        .action(
+                                "Brake before the turn and pull away after it; take the least factor as the limit where both come together"));
+    }
+
+    private static void tracks(Footprint footprint, Input input, Trace trace) {
         double front = footprint.frontTrackM();
         double rear = footprint.rearTrackM();
         halfTrack(front, input.wheelbaseM(), "/chassis/frontTrack", trace);
@@ -812,15 +826,16 @@ final class StabilityFindings {
     }
 
     private static void halfTrack(double trackM, double wheelbaseM, String pointer, Trace trace) {
-        if (trackM > 0 && trackM < LEAST_TRACK_SHARE * wheelbaseM) {
+        double least = Math.max(LEAST_TRACK_M, LEAST_TRACK_SHARE * wheelbaseM);
+        if (trackM > 0 && trackM < least) {
             trace.find(Finding.of(
                             "half-track",
                             Level.WARNING,
-                            "A track of {actual} is less than the {limit} that this wheelbase would have: probably half a track was measured",
+                            "A track of {actual} is less than the {limit} that such a vehicle would have at least: probably half a track was measured",
                             PLAUSIBLE)
                     .at(pointer)
                     .actual(new Measure(trackM, LENGTH))
-                    .limit(new Measure(LEAST_TRACK_SHARE * wheelbaseM, LENGTH))
+                    .limit(new Measure(least, LENGTH))
                     .action("Measure from tyre centre to tyre centre, not to the middle of the vehicle"));
         }
     }

@@ -196,8 +196,8 @@ class StabilityPublishedTest {
         Whole whole = new Whole(500, one.in("x"), 0, one.in("h"));
         Footprint front = new Footprint(WheelPlan.ONE_IN_FRONT, one.in("l"), 0, one.in("t"), 0, 0);
         Footprint behind = new Footprint(WheelPlan.ONE_BEHIND, one.in("l"), one.in("t"), 0, 0, 0);
-        one.check("one_in_front", front.limit(Side.LEFT, whole, null, SILENT).across());
-        one.check("one_behind", behind.limit(Side.LEFT, whole, null, SILENT).across());
+        one.check("one_in_front", front.limit(Side.LEFT, whole, null, SILENT).factor());
+        one.check("one_behind", behind.limit(Side.LEFT, whole, null, SILENT).factor());
     }
 
     static List<Case> standsOnThreeWheelsByTheDistanceFromTheSingleOne() {
@@ -212,8 +212,8 @@ class StabilityPublishedTest {
         double rear = one.in("t_r");
         Footprint before = new Footprint(WheelPlan.FOUR_WHEELS, one.in("l"), front, rear, 0, 0);
         Footprint after = new Footprint(WheelPlan.FOUR_WHEELS, one.in("l"), front, rear + 2 * one.in("spacer"), 0, 0);
-        one.check("before", before.limit(Side.RIGHT, whole, null, SILENT).across());
-        one.check("after", after.limit(Side.RIGHT, whole, null, SILENT).across());
+        one.check("before", before.limit(Side.RIGHT, whole, null, SILENT).factor());
+        one.check("after", after.limit(Side.RIGHT, whole, null, SILENT).factor());
     }
 
     static List<Case> gainsBySpacersWhatTheTrackAtTheCentreOfGravityGains() {
