@@ -29,19 +29,19 @@ import org.jspecify.annotations.Nullable;
 /** A hill to go down. */
 public final class DescentCalculation implements Calculation<Descent.Input, Descent.Result, DescentResult> {
 
+    private static final Needs FALL = Needs.one(Needs.value("/hill/grade"), Needs.value("/ground/grade"));
+
+    private static final Needs SPEED = Needs.one(Needs.value("/hill/speed"), Needs.value("/manoeuvre/speed"));
+
+    private static final Needs HILL = Needs.one(
+            Needs.all(Needs.value("/hill/length"), FALL, SPEED),
+            Needs.all(Needs.value("/hill/drop"), FALL, SPEED),
+            Needs.all(Needs.value("/hill/drop"), Needs.value("/hill/length"), SPEED));
+
     private static final Needs NEEDS = Needs.all(
             MassSections.MASS_ONLY,
-            Needs.one(
-                    Needs.all("/hill/length", "/hill/grade", "/hill/speed"),
-                    Needs.all("/hill/drop", "/hill/grade", "/hill/speed"),
-                    Needs.all("/hill/drop", "/hill/length", "/hill/speed"),
-                    Needs.some("/route", Needs.all("/route/0/distance", "/route/0/speed"))),
-            Needs.completed(
-                    "/hill",
-                    Needs.one(
-                            Needs.all("/hill/length", "/hill/grade", "/hill/speed"),
-                            Needs.all("/hill/drop", "/hill/grade", "/hill/speed"),
-                            Needs.all("/hill/drop", "/hill/length", "/hill/speed"))));
+            Needs.one(HILL, Needs.some("/route", Needs.all("/route/0/distance", "/route/0/speed"))),
+            Needs.completed("/hill", HILL));
 
     @Override
     public String name() {

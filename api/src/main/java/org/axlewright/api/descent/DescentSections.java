@@ -1,6 +1,8 @@
 package org.axlewright.api.descent;
 
 import static org.axlewright.domain.quantity.Dimension.BODY_AREA;
+import static org.axlewright.domain.quantity.Dimension.GRADE;
+import static org.axlewright.domain.quantity.Dimension.SPEED;
 import static org.axlewright.domain.quantity.Dimension.TEMPERATURE;
 
 import java.util.ArrayList;
@@ -32,6 +34,7 @@ import org.axlewright.domain.descent.Descent.State;
 import org.axlewright.domain.pack.CellData;
 import org.axlewright.domain.pack.Chemistry;
 import org.axlewright.domain.pack.TemperatureFactor;
+import org.axlewright.domain.quantity.Grade;
 import org.axlewright.domain.quantity.GradeUnit;
 import org.axlewright.domain.quantity.Quantity;
 import org.axlewright.domain.roadload.RollingResistance;
@@ -45,6 +48,9 @@ import org.jspecify.annotations.Nullable;
 final class DescentSections {
 
     private static final Pointer HILL = Pointer.of("/hill");
+
+    /** Least slope of a hill, as that of {@code hill.grade}, rad. */
+    private static final double LEAST_FALL = Math.toRadians(0.05);
 
     private final Setup setup;
     private final Resolution resolution;
@@ -63,9 +69,8 @@ final class DescentSections {
         Drive drive = setup.drive();
         Drive.Controller controller = drive == null ? null : drive.controller();
         boolean hill = HILL.isIn(setup);
-        boolean inDegrees = hill
-                && Objects.requireNonNull(setup.hill()).grade() != null
-                && Objects.requireNonNull(setup.hill().grade()).unit() == GradeUnit.DEGREE;
+        Grade sent = hill ? fall(Objects.requireNonNull(setup.hill())) : null;
+        boolean inDegrees = sent != null && sent.unit() == GradeUnit.DEGREE;
         Descent.Input input = new Descent.Input(
                 states.get(0),
                 states.size() > 1 ? states.get(1) : null,
@@ -111,9 +116,38 @@ final class DescentSections {
     }
 
     private Descent.Leg hill(Hill hill) {
-        double fallRad = hill.grade() != null ? hill.grade().si() : Math.asin(need(hill.drop()) / need(hill.length()));
+        Grade sent = fall(hill);
+        double fallRad = sent == null ? Math.asin(need(hill.drop()) / need(hill.length())) : Math.abs(sent.si());
         double lengthM = hill.length() != null ? hill.length().si() : need(hill.drop()) / Math.sin(fallRad);
-        return new Descent.Leg(lengthM, fallRad, need(hill.speed()), rolling(hill.surface(), "/hill/surface"), "/hill");
+        if (!(fallRad >= LEAST_FALL)) {
+            resolution.missing("/hill/grade");
+            resolution.refuseIfFaulty();
+        }
+        if (sent != null && hill.grade() == null) {
+            resolution.assume(
+                    "hill-as-ground",
+                    "/hill/grade",
+                    new Measure(fallRad, GRADE),
+                    "the slope of the ground, gone down",
+                    Source.COMMON_PRACTICE);
+        }
+        double speedMPS = hill.speed() != null
+                ? hill.speed().si()
+                : resolution.assume(
+                        "speed-as-planned",
+                        "/hill/speed",
+                        new Measure(need(Objects.requireNonNull(setup.manoeuvre()).speed()), SPEED),
+                        "the planned speed is held",
+                        Source.COMMON_PRACTICE);
+        return new Descent.Leg(lengthM, fallRad, speedMPS, rolling(hill.surface(), "/hill/surface"), "/hill");
+    }
+
+    /** The grade of the hill, else that of the ground; null where drop and length tell it. */
+    private @Nullable Grade fall(Hill hill) {
+        if (hill.grade() != null || (hill.drop() != null && hill.length() != null)) {
+            return hill.grade();
+        }
+        return Objects.requireNonNull(setup.ground()).grade();
     }
 
     private List<Descent.Leg> legs() {

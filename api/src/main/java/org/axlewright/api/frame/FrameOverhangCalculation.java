@@ -32,8 +32,7 @@ public final class FrameOverhangCalculation
     private static final Needs RAIL = Needs.all(
             "/frame/rails/0/section/shape",
             "/frame/rails/0/section/width",
-            "/frame/rails/0/section/wall",
-            "/frame/rails/0/y");
+            "/frame/rails/0/section/wall");
 
     /** What was begun must be whole. */
     private static final Needs WHOLE = Needs.all(

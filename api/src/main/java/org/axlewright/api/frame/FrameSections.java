@@ -59,6 +59,9 @@ final class FrameSections {
     private static final Source MARGIN = Source.memory(
             "1.5 on yield with the dynamic factor, 2 to 3 on the static load alone; welds and fatigue need more");
 
+    /** Where a rail is taken to stand on either side when nothing needs to know, m. */
+    private static final double RAIL_ASIDE_M = 0.25;
+
     private FrameSections() {}
 
     static Input resolve(Setup setup, Resolution resolution, List<String> stretchMissing) {
@@ -143,6 +146,7 @@ final class FrameSections {
     private static List<Rail> rails(Frame frame, Resolution resolution) {
         List<Rail> rails = new ArrayList<>();
         List<Frame.Rail> sent = frame.rails() == null ? List.of() : frame.rails();
+        List<Double> places = places(sent, frame, resolution);
         for (int i = 0; i < sent.size(); i++) {
             Frame.Rail rail = sent.get(i);
             String pointer = "/frame/rails/" + i;
@@ -153,12 +157,49 @@ final class FrameSections {
                         rail.name() == null ? String.valueOf(i + 1) : rail.name(),
                         rail.reference(),
                         tube,
-                        Objects.requireNonNull(rail.y()).si(),
+                        places.get(i),
                         yieldPa(rail.grade(), rail.yieldStrength(), tube.shape()),
                         weld(rail)));
             }
         }
         return rails;
+    }
+
+    /**
+     * Where the rails stand, m to the right. Where nothing is told off the middle they share alike wherever they stand, so that nobody
+     * need measure them; else each must be told.
+     */
+    private static List<Double> places(List<Frame.Rail> rails, Frame frame, Resolution resolution) {
+        boolean anyTold = rails.stream().anyMatch(rail -> rail.y() != null);
+        boolean assumed = !anyTold && rails.size() <= 2 && allInTheMiddle(frame);
+        List<Double> places = new ArrayList<>();
+        for (int i = 0; i < rails.size(); i++) {
+            Length sent = rails.get(i).y();
+            String pointer = "/frame/rails/" + i + "/y";
+            if (sent != null) {
+                places.add(sent.si());
+            } else if (assumed) {
+                places.add(resolution.assume(
+                        "rails-either-side",
+                        pointer,
+                        new Measure(rails.size() == 1 ? 0 : i == 0 ? -RAIL_ASIDE_M : RAIL_ASIDE_M, LENGTH),
+                        "a load in the middle of two rails is shared alike wherever they stand",
+                        Source.derived("statics of two rails")));
+            } else {
+                resolution.missing(pointer);
+                places.add(0.0);
+            }
+        }
+        return places;
+    }
+
+    private static boolean allInTheMiddle(Frame frame) {
+        Frame.HungBox box = frame.box();
+        Frame.Stretch stretch = frame.stretch();
+        boolean points = stretch != null
+                && stretch.pointMasses() != null
+                && stretch.pointMasses().stream().anyMatch(one -> one.y() != null);
+        return (box == null || box.y() == null) && (stretch == null || stretch.distributedY() == null) && !points;
     }
 
     private static @Nullable Double yieldPa(

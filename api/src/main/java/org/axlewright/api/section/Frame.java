@@ -96,7 +96,9 @@ public record Frame(
             @Nullable
             Stress tensileStrength,
 
-            @Schema(description = "Its middle to the right of the centre plane; negative to the left.")
+            @Schema(
+                    description =
+                            "Its middle to the right of the centre plane; negative to the left. May be left out of one or two rails where every load is in the middle.")
             @Within(min = -2, max = 2, unit = "m")
             @Nullable
             Length y,

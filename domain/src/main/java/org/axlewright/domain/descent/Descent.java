@@ -591,7 +591,7 @@ public final class Descent {
         double chargeC = trace.note(PACK_CHARGE, packJ / volts, packJ, volts);
         double wantedC = freeJ / volts;
         Double capacityC = pack.capacityC();
-        Double top = capacityC == null || wantedC > capacityC
+        Double top = pack.cold() || capacityC == null || wantedC > capacityC
                 ? null
                 : (Double) trace.note(TOP, 1 - wantedC / capacityC, wantedC, capacityC);
         return new PackDown(
