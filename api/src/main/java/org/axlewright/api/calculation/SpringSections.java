@@ -11,6 +11,7 @@ import org.axlewright.api.problem.Fault;
 import org.axlewright.api.section.Setup;
 import org.axlewright.api.section.Suspension;
 import org.axlewright.domain.axles.Axle;
+import org.axlewright.domain.axles.Settling;
 import org.axlewright.domain.axles.SpringData;
 import org.axlewright.domain.axles.WheelPlan;
 import org.axlewright.domain.quantity.Quantity;
@@ -181,6 +182,33 @@ public final class SpringSections {
         return new Squat(
                 front.rates(silent).squatM(driven.frontN() - found.frontN(), silent),
                 rear.rates(silent).squatM(driven.rearN() - found.rearN(), silent));
+    }
+
+    /** What springs and tyres take off the height of the centre of gravity; null when springs of both axles, or the loads as weighed, aren't known. */
+    public static @Nullable Settling settling(Setup setup, Resolution resolution) {
+        AxleLoads found = MassSections.axleLoadsAsWeighed(setup);
+        if (found == null
+                || !known(Axle.FRONT).missing(setup).isEmpty()
+                || !known(Axle.REAR).missing(setup).isEmpty()) {
+            return null;
+        }
+        Settling.End front = end(setup, Axle.FRONT, found.frontN(), resolution);
+        Settling.End rear = front == null ? null : end(setup, Axle.REAR, found.rearN(), resolution);
+        return front == null || rear == null ? null : new Settling(front, rear);
+    }
+
+    private static Settling.@Nullable End end(Setup setup, Axle axle, double foundN, Resolution resolution) {
+        SpringData springs = springs(setup, axle, resolution);
+        Suspension.AxleSuspension sent = sent(setup, axle);
+        return springs == null || sent == null
+                ? null
+                : new Settling.End(
+                        springs.rates(Trace.withoutWorking()),
+                        foundN,
+                        unsprungKg(setup, axle, foundN, resolution),
+                        sent.freeTravel() == null
+                                ? null
+                                : (Double) sent.freeTravel().si());
     }
 
     /** What lacks for {@link #squat}, once springs of an axle were sent; empty when it is known or nobody asks. */

@@ -11,6 +11,7 @@ import org.axlewright.api.calculation.GroundSections;
 import org.axlewright.api.calculation.MassSections;
 import org.axlewright.api.calculation.MassSections.Loading;
 import org.axlewright.api.calculation.Resolution;
+import org.axlewright.api.calculation.SpringSections;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.section.Chassis;
 import org.axlewright.api.section.Ground;
@@ -19,6 +20,7 @@ import org.axlewright.api.section.Occupant;
 import org.axlewright.api.section.Setup;
 import org.axlewright.api.section.Suspension;
 import org.axlewright.domain.axles.PointMass;
+import org.axlewright.domain.axles.Settling;
 import org.axlewright.domain.axles.WheelPlan;
 import org.axlewright.domain.quantity.GradeUnit;
 import org.axlewright.domain.quantity.Quantity;
@@ -58,6 +60,7 @@ final class StabilitySections {
         Loading loading = unknownLoading.isEmpty() ? MassSections.loading(setup, resolution) : null;
         Footprint footprint = footprint(chassis, wheelbaseM, resolution);
         checkHeights(setup, states, loading, resolution);
+        Settling settling = SpringSections.settling(setup, resolution);
         resolution.refuseIfFaulty();
 
         List<Aboard> movable = loading == null ? List.of() : movable(setup, loading);
@@ -77,6 +80,8 @@ final class StabilitySections {
                 fixed,
                 movable,
                 setup.laden() != null,
+                heightMeasured(setup),
+                settling,
                 GroundSections.friction(setup, resolution),
                 ground == null ? null : si(ground.grade()),
                 ground == null ? null : si(ground.sideSlope()),
@@ -162,10 +167,7 @@ final class StabilitySections {
 
     private static void checkHeights(
             Setup setup, MassSections.States states, @Nullable Loading loading, Resolution resolution) {
-        boolean measured = setup.laden() != null
-                && setup.laden().position() != null
-                && setup.laden().position().z() != null;
-        tooLow(states.occupied().zM(), measured ? "/laden/position/z" : "/bare", resolution);
+        tooLow(states.occupied().zM(), heightMeasured(setup) ? "/laden/position/z" : "/bare", resolution);
         if (states.empty() != null) {
             tooLow(states.empty().zM(), "/bare", resolution);
         }
@@ -179,6 +181,12 @@ final class StabilitySections {
                 }
             }
         }
+    }
+
+    private static boolean heightMeasured(Setup setup) {
+        return setup.laden() != null
+                && setup.laden().position() != null
+                && setup.laden().position().z() != null;
     }
 
     private static void tooLow(@Nullable Double zM, String pointer, Resolution resolution) {

@@ -17,8 +17,10 @@ import static org.axlewright.domain.quantity.Dimension.TORQUE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.axlewright.domain.axles.Axle;
 import org.axlewright.domain.axles.AxleSprings;
+import org.axlewright.domain.axles.Settling;
 import org.axlewright.domain.axles.SpringData;
 import org.axlewright.domain.trace.Source;
 import org.axlewright.domain.trace.Step;
@@ -125,21 +127,6 @@ public final class RideHeight {
             new Symbol("Δz_f", CLEARANCE),
             new Symbol("Δz_r", CLEARANCE),
             new Symbol("L", LENGTH));
-    private static final Step CENTRE_OF_GRAVITY = Step.of(
-            "Δh",
-            "what springs and tyres take off the height of the centre of gravity",
-            "Δh = [W_s,f·ΔW_f/K_f + W_f·τ_f + W_s,r·ΔW_r/K_r + W_r·τ_r]/(W_f + W_r), W_s the load on the springs, τ = ΔW/K_t in the tyres",
-            CLEARANCE,
-            STATICS,
-            new Symbol("W_s,f", LOAD),
-            new Symbol("ΔW_f/K_f", CLEARANCE),
-            new Symbol("W_f", LOAD),
-            new Symbol("τ_f", CLEARANCE),
-            new Symbol("W_s,r", LOAD),
-            new Symbol("ΔW_r/K_r", CLEARANCE),
-            new Symbol("W_r", LOAD),
-            new Symbol("τ_r", CLEARANCE));
-
     private RideHeight() {}
 
     /**
@@ -396,26 +383,11 @@ public final class RideHeight {
         if (front.loadChangeN() == null || rear.loadChangeN() == null || !(weight > 0)) {
             return null;
         }
-        double frontSprung = sprungKg(frontAxle, front.loadN()) * STANDARD_GRAVITY;
-        double rearSprung = sprungKg(rearAxle, rear.loadN()) * STANDARD_GRAVITY;
-        double frontTravel = frontAxle.rates().suspensionTravelM(front.loadChangeN());
-        double rearTravel = rearAxle.rates().suspensionTravelM(rear.loadChangeN());
-        double frontTyre = frontAxle.rates().tyreTravelM(front.loadChangeN());
-        double rearTyre = rearAxle.rates().tyreTravelM(rear.loadChangeN());
-        return trace.note(
-                CENTRE_OF_GRAVITY,
-                (frontSprung * frontTravel
-                                + front.loadN() * frontTyre
-                                + rearSprung * rearTravel
-                                + rear.loadN() * rearTyre)
-                        / weight,
-                frontSprung,
-                frontTravel,
-                front.loadN(),
-                frontTyre,
-                rearSprung,
-                rearTravel,
-                rear.loadN(),
-                rearTyre);
+        return new Settling(end(frontAxle), end(rearAxle)).dropM(front.loadN(), rear.loadN(), trace);
+    }
+
+    private static Settling.End end(AxleInput axle) {
+        return new Settling.End(
+                axle.rates(), Objects.requireNonNull(axle.loadAsFoundN()), axle.unsprungMassKg(), axle.freeTravelM());
     }
 }

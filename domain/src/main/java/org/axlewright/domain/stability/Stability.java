@@ -1,20 +1,38 @@
 package org.axlewright.domain.stability;
 
 import static org.axlewright.domain.quantity.Constants.STANDARD_GRAVITY;
+import static org.axlewright.domain.quantity.Dimension.CLEARANCE;
+import static org.axlewright.domain.quantity.Dimension.LENGTH;
 
 import java.util.List;
 import java.util.Objects;
 import org.axlewright.domain.axles.AxleSet;
+import org.axlewright.domain.axles.Settling;
 import org.axlewright.domain.check.Check;
 import org.axlewright.domain.roadload.Surface;
 import org.axlewright.domain.stability.Fillings.Filling;
 import org.axlewright.domain.stability.Footprint.Roll;
 import org.axlewright.domain.stability.Footprint.SideLimit;
+import org.axlewright.domain.trace.Source;
+import org.axlewright.domain.trace.Step;
+import org.axlewright.domain.trace.Symbol;
 import org.axlewright.domain.trace.Trace;
 import org.jspecify.annotations.Nullable;
 
 /** Whether a vehicle tips, slides, lifts its front wheels or loses the rear: as driven, empty, and in its worst filling. */
 public final class Stability {
+
+    /** Springs that move the centre of gravity by more were told wrong, m. */
+    static final double MOST_DROP_M = 0.3;
+
+    private static final Step SETTLED = Step.of(
+            "h",
+            "height of the centre of gravity, settled on springs and tyres",
+            "h = h_0 − Δh",
+            LENGTH,
+            Source.derived("heights as found, lift and tyres included, less what springs and tyres give"),
+            new Symbol("h_0", LENGTH),
+            new Symbol("Δh", CLEARANCE));
 
     private Stability() {}
 
@@ -27,6 +45,8 @@ public final class Stability {
      * @param fixed without occupants and cargo; null when only the laden vehicle is known
      * @param movable occupants and cargo, in the order of the request; empty without {@code fixed}
      * @param measured whether the vehicle as driven was measured and may differ from the sum of its parts
+     * @param heightMeasured whether its height was measured as it stands then, settled on its springs
+     * @param settling what springs and tyres take off the height; null when they are not known
      * @param friction tyre to ground, above 0
      * @param gradeRad uphill positive; null when none is planned
      * @param sideSlopeRad right side lower positive; null when none is planned
@@ -45,6 +65,8 @@ public final class Stability {
             @Nullable Whole fixed,
             List<Aboard> movable,
             boolean measured,
+            boolean heightMeasured,
+            @Nullable Settling settling,
             double friction,
             @Nullable Double gradeRad,
             @Nullable Double sideSlopeRad,
@@ -149,7 +171,9 @@ public final class Stability {
     /** Works out the whole room. Pure. */
     public static Result of(Input input, Trace trace) {
         Trace occupiedTrace = input.empty() == null || input.movable().isEmpty() ? trace : trace.of("as driven");
-        State occupied = state(input.occupied(), input, occupiedTrace);
+        State occupied = input.heightMeasured()
+                ? standing(input.occupied(), input, occupiedTrace)
+                : state(input.occupied(), input, occupiedTrace);
         State empty = input.empty() == null ? null : state(input.empty(), input, trace.of("empty"));
         Whole fixed = input.fixed();
         Footprint footprint = input.footprint();
@@ -167,6 +191,36 @@ public final class Stability {
     }
 
     private static State state(Whole whole, Input input, Trace trace) {
+        return standing(settled(whole, input, trace), input, trace);
+    }
+
+    /** As it stands on springs and tyres with that load. Which filling is the worst is told before: the ranking takes the heights as found. */
+    private static Whole settled(Whole whole, Input input, Trace trace) {
+        Settling settling = input.settling();
+        if (settling == null) {
+            return whole;
+        }
+        double drop = dropM(whole, settling, input, trace);
+        return believed(drop, whole)
+                ? new Whole(
+                        whole.massKg(),
+                        whole.xM(),
+                        whole.yM(),
+                        trace.note(SETTLED, whole.zM() - drop, whole.zM(), drop))
+                : whole;
+    }
+
+    static double dropM(Whole whole, Settling settling, Input input, Trace trace) {
+        double weight = whole.massKg() * STANDARD_GRAVITY;
+        double rearN = weight * whole.xM() / input.wheelbaseM();
+        return settling.dropM(weight - rearN, rearN, trace);
+    }
+
+    static boolean believed(double dropM, Whole whole) {
+        return Math.abs(dropM) <= MOST_DROP_M && dropM < whole.zM() / 2;
+    }
+
+    private static State standing(Whole whole, Input input, Trace trace) {
         Footprint footprint = input.footprint();
         return new State(
                 whole,
@@ -210,8 +264,9 @@ public final class Stability {
         return new Parked(filling.aboard(), weaker(footprint, filling.whole(), input));
     }
 
-    private static SideLimit weaker(Footprint footprint, Whole whole, Input input) {
+    private static SideLimit weaker(Footprint footprint, Whole found, Input input) {
         Trace silent = Trace.withoutWorking();
+        Whole whole = settled(found, input, silent);
         SideLimit left = footprint.limit(Side.LEFT, whole, input.roll(), silent);
         SideLimit right = footprint.limit(Side.RIGHT, whole, input.roll(), silent);
         return left.factor() < right.factor() ? left : right;
@@ -220,7 +275,8 @@ public final class Stability {
     private static Rearmost rearmost(Whole fixed, boolean driven, Input input) {
         Fillings.Lever toRearAxle = (x, y) -> input.wheelbaseM() - x;
         Filling filling = Fillings.least(fixed, input.movable(), driven, toRearAxle);
-        double coefficient = Fillings.ratio(filling.whole(), toRearAxle);
+        double coefficient =
+                Fillings.ratio(settled(filling.whole(), input, Trace.withoutWorking()), toRearAxle);
         return new Rearmost(filling.aboard(), Math.atan(coefficient), STANDARD_GRAVITY * coefficient);
     }
 

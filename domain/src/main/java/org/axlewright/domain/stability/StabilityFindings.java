@@ -143,7 +143,40 @@ final class StabilityFindings {
         rearmost(result, trace);
         people(input, result, trace);
         brakes(input, result, trace);
+        settling(input, driven, trace);
         oddInput(input, result, trace);
+    }
+
+    private static void settling(Input input, @Nullable String name, Trace trace) {
+        if (input.settling() == null || input.heightMeasured()) {
+            return;
+        }
+        double drop = Stability.dropM(input.occupied(), input.settling(), input, Trace.withoutWorking());
+        if (!Stability.believed(drop, input.occupied())) {
+            trace.find(Finding.of(
+                            "springs-not-believed",
+                            Level.WARNING,
+                            "These springs would move the centre of gravity by {actual}; reckoned with the heights as found",
+                            PLAUSIBLE)
+                    .at("/suspension")
+                    .in(name)
+                    .actual(new Measure(Math.abs(drop), CLEARANCE))
+                    .limit(new Measure(Stability.MOST_DROP_M, CLEARANCE))
+                    .action("Check the rate, that of one spring, and the motion ratio"));
+        } else {
+            trace.find(Finding.of(
+                            "settles-on-springs",
+                            drop < 0 ? Level.CAUTION : Level.NOTICE,
+                            drop < 0
+                                    ? "Lighter than as weighed, the vehicle stands with its centre of gravity {actual} higher on springs and"
+                                            + " tyres than the heights say; reckoned with that"
+                                    : "Under its load springs and tyres bring the centre of gravity {actual} lower than the heights say;"
+                                            + " reckoned with that",
+                            STATICS)
+                    .at("/suspension")
+                    .in(name)
+                    .actual(new Measure(Math.abs(drop), CLEARANCE)));
+        }
     }
 
     /** In words, for a message. */
