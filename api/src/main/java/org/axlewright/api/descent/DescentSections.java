@@ -6,6 +6,7 @@ import static org.axlewright.domain.quantity.Dimension.SPEED;
 import static org.axlewright.domain.quantity.Dimension.TEMPERATURE;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.axlewright.api.calculation.GroundSections;
@@ -69,7 +70,7 @@ final class DescentSections {
         Drive drive = setup.drive();
         Drive.Controller controller = drive == null ? null : drive.controller();
         boolean hill = HILL.isIn(setup);
-        Grade sent = hill ? fall(Objects.requireNonNull(setup.hill())) : null;
+        Grade sent = hill ? fall(Objects.requireNonNull(setup.hill())) : steepestLeg();
         boolean inDegrees = sent != null && sent.unit() == GradeUnit.DEGREE;
         Descent.Input input = new Descent.Input(
                 states.get(0),
@@ -166,6 +167,15 @@ final class DescentSections {
             }
         }
         return legs;
+    }
+
+    private @Nullable Grade steepestLeg() {
+        List<Leg> sent = setup.route() == null ? List.of() : setup.route();
+        return sent.stream()
+                .map(Leg::grade)
+                .filter(grade -> grade != null && grade.si() < 0)
+                .min(Comparator.comparingDouble(grade -> Objects.requireNonNull(grade).si()))
+                .orElse(null);
     }
 
     private double rolling(@Nullable Surface sent, String pointer) {

@@ -40,6 +40,7 @@ import org.axlewright.domain.drive.TorqueLaw;
 import org.axlewright.domain.motor.MotorType;
 import org.axlewright.domain.pack.PackVoltages;
 import org.axlewright.domain.pack.Sag;
+import org.axlewright.domain.quantity.GradeUnit;
 import org.axlewright.domain.roadload.RollingResistance;
 import org.axlewright.domain.roadload.Surface;
 import org.axlewright.domain.trace.Measure;
@@ -423,6 +424,7 @@ final class DriveSections {
                     "/ground/grade",
                     null,
                     setup.ground().grade().si(),
+                    setup.ground().grade().unit() == GradeUnit.DEGREE,
                     rolling(setup.ground().surface(), "/ground/surface"),
                     wanted,
                     null,
@@ -445,6 +447,7 @@ final class DriveSections {
                     pointer,
                     leg.reference(),
                     grade,
+                    leg.grade() != null && leg.grade().unit() == GradeUnit.DEGREE,
                     rolling(leg.surface(), pointer + "/surface"),
                     speed,
                     speed == null || leg.distance() == null

@@ -27,6 +27,7 @@ import org.axlewright.domain.axles.Drawbar;
 import org.axlewright.domain.axles.LoadedRadii;
 import org.axlewright.domain.axles.Rise;
 import org.axlewright.domain.axles.Stance;
+import org.axlewright.domain.quantity.GradeUnit;
 import org.axlewright.domain.quantity.Quantity;
 import org.axlewright.domain.quantity.SpeedUnit;
 import org.axlewright.domain.roadload.RollingResistance;
@@ -72,7 +73,9 @@ final class TowingSections {
         Double grade = setup.ground() == null || setup.ground().grade() == null
                 ? null
                 : (Double) Math.abs(setup.ground().grade().si());
-        Towing.Input input = new Towing.Input(trailers, tug, speed(), acceleration(), grade);
+        boolean inDegrees = grade != null
+                && Objects.requireNonNull(Objects.requireNonNull(setup.ground()).grade()).unit() == GradeUnit.DEGREE;
+        Towing.Input input = new Towing.Input(trailers, tug, speed(), acceleration(), grade, inDegrees);
         notAnswered(input);
         return input;
     }

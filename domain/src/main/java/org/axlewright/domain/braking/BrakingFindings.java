@@ -18,6 +18,7 @@ import org.axlewright.domain.braking.Braking.Retarders;
 import org.axlewright.domain.braking.MeasuredStop.Calibration;
 import org.axlewright.domain.quantity.SpeedUnit;
 import org.axlewright.domain.roadload.BrakeHeat;
+import org.axlewright.domain.roadload.SlopeInDegrees;
 import org.axlewright.domain.trace.Caution;
 import org.axlewright.domain.trace.Finding;
 import org.axlewright.domain.trace.Level;
@@ -28,9 +29,6 @@ import org.jspecify.annotations.Nullable;
 
 /** What stands out in a stop and on a ramp. */
 final class BrakingFindings {
-
-    /** From here a slope sent in degrees may have been meant in per cent, rad: 5 degrees. */
-    private static final double STEEP_RAD = Math.toRadians(5);
 
     /** Downhill from here the rear wheels alone are a danger, rad: 10 %. */
     private static final double DOWNHILL_RAD = Math.atan(0.10);
@@ -50,8 +48,6 @@ final class BrakingFindings {
             Source.memory("UN R13-H, Annex 5: the rear wheels must not lock before the front ones");
     private static final Source STATICS = Source.derived("force and moment balance of the vehicle");
     private static final Source SENT = Source.derived("comparison of the values sent");
-    private static final Source ODD_SLOPE =
-            Source.derived("10 degrees are 17.6 %, 10 % are 5.7 degrees: the two are often mixed up");
 
     private static final Caution BRAKES = new Caution(
             "brakes",
@@ -72,14 +68,8 @@ final class BrakingFindings {
         if (result.calibration() != null) {
             calibration(sent, result.calibration(), trace);
         }
-        if (sent.gradeInDegrees() && sent.gradeRad() != null && Math.abs(sent.gradeRad()) >= STEEP_RAD) {
-            trace.find(Finding.of(
-                            "slope-in-degrees",
-                            Level.NOTICE,
-                            "The slope was sent in degrees and is {actual}; make sure that per cent was not meant",
-                            ODD_SLOPE)
-                    .at("/ground/grade")
-                    .actual(new Measure(sent.gradeRad(), GRADE)));
+        if (sent.gradeInDegrees() && sent.gradeRad() != null) {
+            SlopeInDegrees.find(sent.gradeRad(), "/ground/grade", trace);
         }
         OfState empty = result.empty();
         state(used, result.occupied(), empty == null ? null : "occupied", trace);

@@ -18,6 +18,7 @@ import org.axlewright.domain.descent.Descent.Resistor;
 import org.axlewright.domain.descent.Descent.ResistorNeed;
 import org.axlewright.domain.descent.Descent.Result;
 import org.axlewright.domain.roadload.BrakeHeat;
+import org.axlewright.domain.roadload.SlopeInDegrees;
 import org.axlewright.domain.trace.Caution;
 import org.axlewright.domain.trace.Finding;
 import org.axlewright.domain.trace.Level;
@@ -28,9 +29,6 @@ import org.jspecify.annotations.Nullable;
 
 /** What stands out on the way down. */
 final class DescentFindings {
-
-    /** From here a slope sent in degrees may have been meant in per cent, rad: 5 degrees. */
-    private static final double STEEP_RAD = Math.toRadians(5);
 
     private static final double READS_RIGHT = 0.02;
 
@@ -46,8 +44,6 @@ final class DescentFindings {
     private static final Source SENT = Source.derived("comparison of the values sent");
     private static final Source SENSOR =
             Source.weak("owner's case: display at half after a motor swap, regeneration gone on a 3.2 km descent");
-    private static final Source ODD_SLOPE =
-            Source.derived("10 degrees are 17.6 %, 10 % are 5.7 degrees: the two are often mixed up");
 
     private static final Caution DESCENT = new Caution(
             "descent",
@@ -69,14 +65,8 @@ final class DescentFindings {
             return;
         }
         Leg steepest = steepest(input);
-        if (input.fallInDegrees() && steepest.fallRad() >= STEEP_RAD) {
-            trace.find(Finding.of(
-                            "slope-in-degrees",
-                            Level.NOTICE,
-                            "The slope was sent in degrees and is {actual}; make sure that per cent was not meant",
-                            ODD_SLOPE)
-                    .at("/hill/grade")
-                    .actual(new Measure(steepest.fallRad(), GRADE)));
+        if (input.fallInDegrees()) {
+            SlopeInDegrees.find(steepest.fallRad(), steepest.pointer() + "/grade", trace);
         }
         boolean regenerates = input.regeneration().share() > 0;
         boolean held = result.occupied().greatestW() > 0;

@@ -22,6 +22,7 @@ import org.axlewright.domain.drive.DrivePerformance.PullAway;
 import org.axlewright.domain.drive.DrivePerformance.Result;
 import org.axlewright.domain.drive.DrivePerformance.Steady;
 import org.axlewright.domain.motor.DutyType;
+import org.axlewright.domain.roadload.SlopeInDegrees;
 import org.axlewright.domain.trace.Caution;
 import org.axlewright.domain.trace.Finding;
 import org.axlewright.domain.trace.Level;
@@ -296,6 +297,12 @@ final class DriveFindings {
                             starts
                                     ? "Plan with the lower speed."
                                     : "Less load, a higher ratio or more torque; never try it from a rolling start."));
+        }
+        if (climb.stretch().inDegrees()) {
+            SlopeInDegrees.find(
+                    climb.stretch().gradeRad(),
+                    pointer.startsWith("/route") ? pointer + "/grade" : pointer,
+                    trace);
         }
         if (climb.nearStall()) {
             trace.find(Finding.of(

@@ -339,6 +339,7 @@ public final class DrivePerformance {
      * A stretch asked about.
      *
      * @param pointer where it stands in the request
+     * @param inDegrees whether its grade was sent in degrees
      * @param speedMPS speed wanted; null asks for the speed it reaches
      * @param durationS how long it lasts, waiting not included; null where nothing tells it
      */
@@ -346,6 +347,7 @@ public final class DrivePerformance {
             String pointer,
             @Nullable String reference,
             double gradeRad,
+            boolean inDegrees,
             double rollingResistance,
             @Nullable Double speedMPS,
             @Nullable Double durationS,

@@ -18,6 +18,7 @@ import org.axlewright.domain.axles.WheelPlan;
 import org.axlewright.domain.quantity.LengthUnit;
 import org.axlewright.domain.quantity.SpeedUnit;
 import org.axlewright.domain.roadload.Grip;
+import org.axlewright.domain.roadload.SlopeInDegrees;
 import org.axlewright.domain.stability.Aboard.Person;
 import org.axlewright.domain.stability.Footprint.SideLimit;
 import org.axlewright.domain.stability.Lengthways.AxleLoads;
@@ -73,8 +74,6 @@ final class StabilityFindings {
     /** Narrower over wider track below which one of them was probably measured from the middle. */
     static final double TRACKS_ALIKE = 0.65;
 
-    private static final double STEEP_IN_DEGREES = Math.toRadians(4);
-
     private static final Source PROPOSED = Source.published(
             "79 FR 68963, 19 November 2014, proposed rule for recreational off-highway vehicles, not adopted; its figure for"
                     + " measured lateral acceleration");
@@ -104,7 +103,6 @@ final class StabilityFindings {
     private static final Source PLAUSIBLE = Source.COMMON_PRACTICE;
     private static final Source HIGH_FRICTION =
             Source.memory("Wong, Theory of Ground Vehicles, ch. 1: dry asphalt and concrete 0.80 to 0.90 at the peak");
-    private static final Source TANGENT = Source.derived("grade in per cent is 100 times the tangent of the angle");
 
     private static final Caution NOT_A_TEST = new Caution(
             "arithmetic-is-not-a-test",
@@ -789,16 +787,8 @@ final class StabilityFindings {
     }
 
     private static void degrees(@Nullable Double slopeRad, boolean inDegrees, String pointer, Trace trace) {
-        if (inDegrees && slopeRad != null && Math.abs(slopeRad) >= STEEP_IN_DEGREES) {
-            String degrees = String.format(Locale.ROOT, "%.3g", Math.toDegrees(Math.abs(slopeRad)));
-            trace.find(Finding.of(
-                            "slope-in-degrees",
-                            Level.NOTICE,
-                            "Taken as " + degrees + " degrees, which is a grade of {actual}; if " + degrees
-                                    + " % was meant, send it with %",
-                            TANGENT)
-                    .at(pointer)
-                    .actual(new Measure(Math.abs(slopeRad), GRADE)));
+        if (inDegrees && slopeRad != null) {
+            SlopeInDegrees.find(slopeRad, pointer, trace);
         }
     }
 

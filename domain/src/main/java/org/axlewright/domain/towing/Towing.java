@@ -137,13 +137,15 @@ public final class Towing {
      * @param speedMPS walking pace, m/s
      * @param acceleration when pulling away, m/s²
      * @param gradeRad angle of the grade, whichever way it is driven, rad, 0 or more; null when there is none
+     * @param gradeInDegrees whether it was sent in degrees
      */
     public record Input(
             Trailers trailers,
             @Nullable Tug tug,
             double speedMPS,
             double acceleration,
-            @Nullable Double gradeRad) {
+            @Nullable Double gradeRad,
+            boolean gradeInDegrees) {
         public Input {
             notNegative(speedMPS, "speed");
             notNegative(acceleration, "acceleration");
@@ -154,7 +156,7 @@ public final class Towing {
 
         /** The same question of another towed mass. */
         Input towing(double massKg) {
-            return new Input(trailers.of(massKg), tug, speedMPS, acceleration, gradeRad);
+            return new Input(trailers.of(massKg), tug, speedMPS, acceleration, gradeRad, gradeInDegrees);
         }
     }
 

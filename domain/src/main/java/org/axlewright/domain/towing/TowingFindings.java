@@ -2,6 +2,7 @@ package org.axlewright.domain.towing;
 
 import org.axlewright.domain.quantity.Constants;
 import org.axlewright.domain.quantity.Dimension;
+import org.axlewright.domain.roadload.SlopeInDegrees;
 import org.axlewright.domain.towing.Towing.Effort;
 import org.axlewright.domain.towing.Towing.Input;
 import org.axlewright.domain.towing.Towing.Result;
@@ -47,6 +48,9 @@ final class TowingFindings {
         trace.caution(TOWING);
         Tug tug = input.tug();
         rule(input, result, trace);
+        if (input.gradeInDegrees() && input.gradeRad() != null) {
+            SlopeInDegrees.find(input.gradeRad(), "/ground/grade", trace);
+        }
         hitch(input, trace);
         standing(input, result, trace);
         effort(tug, result.level(), "on the level", trace);

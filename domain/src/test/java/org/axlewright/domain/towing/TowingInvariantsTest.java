@@ -221,7 +221,7 @@ class TowingInvariantsTest {
         Engine engine = new Engine(8, 0.19, 0.9, 2.0, 6.0, 6.0, 60.0, 20.0, false, 1800.0, false, 40.0, 400.0, 0.06);
         Tug puller = new Tug(388, 310.0, 0.015, 1.0, footing, engine);
         Trailers train = new Trailers(1500, 3, 0.03, 2, false, null, 300, 0.3);
-        Towing.of(new Towing.Input(train, puller, 1, 0.5, 0.15), trace);
+        Towing.of(new Towing.Input(train, puller, 1, 0.5, 0.15, false), trace);
         assertThat(trace.findings())
                 .extracting(Finding::code)
                 .contains(
@@ -249,7 +249,7 @@ class TowingInvariantsTest {
         Trace trace = Trace.withoutWorking();
         Footing footing = footing(STANCE, AxleSet.REAR, AxleSet.REAR, 0.4, new Drawbar(0.3, 0.2, -200));
         Trailers train = new Trailers(200, 1, 0.02, 1, true, 5000.0, -200, 0);
-        Towing.of(new Towing.Input(train, tug(388, 0.015, footing, null), 1, 0, 0.02), trace);
+        Towing.of(new Towing.Input(train, tug(388, 0.015, footing, null), 1, 0, 0.02, false), trace);
         assertThat(trace.findings()).extracting(Finding::code).contains("hitch-lifts", "trailer-wheels-lock");
     }
 

@@ -52,7 +52,7 @@ final class Trains {
     }
 
     static Towing.Result ask(Trailers trailers, @Nullable Tug tug, double acceleration, @Nullable Double gradeRad) {
-        return Towing.of(new Towing.Input(trailers, tug, 1.2, acceleration, gradeRad), Trace.withoutWorking());
+        return Towing.of(new Towing.Input(trailers, tug, 1.2, acceleration, gradeRad, false), Trace.withoutWorking());
     }
 
     static double bound(Towing.Result result, Limit limit) {
