@@ -107,6 +107,8 @@ public final class DrivePerformanceCalculation implements Calculation<Input, Res
                         ? null
                         : new PullAway(
                                 units.force(away.forceN()),
+                                units.torque(away.motorTorqueNm()),
+                                units.torque(away.wheelTorqueNm()),
                                 units.acceleration(away.acceleration()),
                                 away.limitedBy(),
                                 shown(away.frontLoadN(), units::load),
@@ -188,6 +190,7 @@ public final class DrivePerformanceCalculation implements Calculation<Input, Res
                 units.speed(point.speedMPS()),
                 units.rotation(point.motorRadPS()),
                 units.torque(point.torqueNm()),
+                units.torque(point.wheelTorqueNm()),
                 units.force(point.forceN()),
                 units.force(point.resistanceN()),
                 units.power(point.packW()),

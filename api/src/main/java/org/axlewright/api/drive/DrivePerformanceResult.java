@@ -118,6 +118,14 @@ public record DrivePerformanceResult(
             @Schema(description = "Thrust at the ground, N or lbf.")
             Force thrust,
 
+            @Schema(
+                    description =
+                            "Torque at the motor shaft, Nm or lbf.ft; over the ratio it is what motor and axle mounts hold against.")
+            Torque motorTorque,
+
+            @Schema(description = "Torque at the driven wheels together, Nm or lbf.ft.")
+            Torque wheelTorque,
+
             @Schema(description = "Acceleration, m/s2 or g.")
             Acceleration acceleration,
 
@@ -255,6 +263,9 @@ public record DrivePerformanceResult(
 
             @Schema(description = "Torque at the motor shaft, Nm or lbf.ft.")
             Torque motorTorque,
+
+            @Schema(description = "Torque at the driven wheels together, Nm or lbf.ft.")
+            Torque wheelTorque,
 
             @Schema(description = "Thrust at the ground, N or lbf.")
             Force thrust,

@@ -412,6 +412,7 @@ public final class DrivePerformance {
             double speedMPS,
             double motorRadPS,
             double torqueNm,
+            double wheelTorqueNm,
             double forceN,
             double resistanceN,
             double packW,
@@ -422,9 +423,11 @@ public final class DrivePerformance {
     /** A grade and what holds it there. */
     public record GradeLimit(double gradeRad, DriveLimit limitedBy) {}
 
-    /** Pulling away on the level. */
+    /** Pulling away on the level; torques at the motor shaft and at the wheels together. */
     public record PullAway(
             double forceN,
+            double motorTorqueNm,
+            double wheelTorqueNm,
             double acceleration,
             DriveLimit limitedBy,
             @Nullable Double frontLoadN,
@@ -713,17 +716,23 @@ public final class DrivePerformance {
         Pull pull = train.pull(0);
         trace.note(
                 PULL_AT_REST, pull.forceN(), pull.torqueNm(), train.ratio(), train.gearEfficiency(), train.rolloutM());
+        double wheelNm = trace.note(
+                WHEEL_TORQUE, wheelNm(pull.forceN(), train), pull.forceN(), train.rolloutM());
         double rolling = road.rollingN(road.rollingResistance(), 0);
         double net = pull.forceN() - rolling;
         if (!(net > 0)) {
-            return new PullAway(pull.forceN(), 0, pull.limitedBy(), null, null);
+            return new PullAway(pull.forceN(), pull.torqueNm(), wheelNm, 0, pull.limitedBy(), null, null);
         }
         double a =
                 trace.note(LAUNCH, net / road.movingKg(), pull.forceN(), rolling, road.massKg(), road.rotatingShare());
         Grip grip = input.grip();
         Double front = grip == null ? null : (Double) grip.stance().frontLoadN(0, a, trace.of("pulling away"));
         return new PullAway(
-                pull.forceN(), a, pull.limitedBy(), front, front == null ? null : (Double) (front / road.weightN()));
+                pull.forceN(), pull.torqueNm(), wheelNm, a, pull.limitedBy(), front, front == null ? null : (Double) (front / road.weightN()));
+    }
+
+    private static double wheelNm(double forceN, Drivetrain train) {
+        return forceN * train.rolloutM() / (2 * Math.PI);
     }
 
     private static @Nullable Double gradeRad(Step step, double forceN, Road road, Trace trace) {
@@ -999,6 +1008,7 @@ public final class DrivePerformance {
                     v,
                     train.omega(v),
                     pull.torqueNm(),
+                    wheelNm(pull.forceN(), train),
                     pull.forceN(),
                     road.levelN(v),
                     pull.packW(),
