@@ -508,7 +508,7 @@ public final class DrivePerformance {
         Climb level = null;
         if (top != null) {
             trace.note(TOP, top.speedMPS(), road.levelN(top.speedMPS()));
-            Stretch flat = new Stretch("", null, 0, road.rollingResistance(), top.speedMPS(), null, 0);
+            Stretch flat = new Stretch("", null, 0, false, road.rollingResistance(), top.speedMPS(), null, 0);
             level = climb(flat, input, train, road, trace.of("level at top speed"));
         }
         Grip grip = input.grip();
