@@ -6,7 +6,6 @@ import static org.axlewright.domain.quantity.Dimension.SPEED;
 import static org.axlewright.domain.quantity.Dimension.TEMPERATURE;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.axlewright.api.calculation.GroundSections;
@@ -170,12 +169,14 @@ final class DescentSections {
     }
 
     private @Nullable Grade steepestLeg() {
-        List<Leg> sent = setup.route() == null ? List.of() : setup.route();
-        return sent.stream()
-                .map(Leg::grade)
-                .filter(grade -> grade != null && grade.si() < 0)
-                .min(Comparator.comparingDouble(grade -> Objects.requireNonNull(grade).si()))
-                .orElse(null);
+        Grade steepest = null;
+        for (Leg leg : setup.route() == null ? List.<Leg>of() : setup.route()) {
+            Grade grade = leg.grade();
+            if (grade != null && grade.si() < (steepest == null ? 0 : steepest.si())) {
+                steepest = grade;
+            }
+        }
+        return steepest;
     }
 
     private double rolling(@Nullable Surface sent, String pointer) {

@@ -11,7 +11,6 @@ import static org.axlewright.domain.quantity.Dimension.MASS;
 import static org.axlewright.domain.quantity.Dimension.SPEED;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.axlewright.domain.axles.AxleSet;
 import org.axlewright.domain.axles.WheelPlan;
