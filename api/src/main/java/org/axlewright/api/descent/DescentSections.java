@@ -136,7 +136,8 @@ final class DescentSections {
                 : resolution.assume(
                         "speed-as-planned",
                         "/hill/speed",
-                        new Measure(need(Objects.requireNonNull(setup.manoeuvre()).speed()), SPEED),
+                        new Measure(
+                                need(Objects.requireNonNull(setup.manoeuvre()).speed()), SPEED),
                         "the planned speed is held",
                         Source.COMMON_PRACTICE);
         return new Descent.Leg(lengthM, fallRad, speedMPS, rolling(hill.surface(), "/hill/surface"), "/hill");

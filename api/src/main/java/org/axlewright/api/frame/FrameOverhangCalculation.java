@@ -29,10 +29,8 @@ import org.jspecify.annotations.Nullable;
 public final class FrameOverhangCalculation
         implements Calculation<Input, FrameOverhangCalculation.Answered, FrameOverhangResult> {
 
-    private static final Needs RAIL = Needs.all(
-            "/frame/rails/0/section/shape",
-            "/frame/rails/0/section/width",
-            "/frame/rails/0/section/wall");
+    private static final Needs RAIL =
+            Needs.all("/frame/rails/0/section/shape", "/frame/rails/0/section/width", "/frame/rails/0/section/wall");
 
     /** What was begun must be whole. */
     private static final Needs WHOLE = Needs.all(

@@ -334,7 +334,8 @@ public record StabilityResult(
     /** A turn on the radius as sent. */
     @Schema(
             name = "StabilitySimpleTurn",
-            description = "Limits on the turning radius as sent; they flatter where the outer front wheel was measured.")
+            description =
+                    "Limits on the turning radius as sent; they flatter where the outer front wheel was measured.")
     public record SimpleTurn(
             @Schema(description = "The turning radius as sent, m or in.")
             Length radius,

@@ -74,7 +74,9 @@ final class TowingSections {
                 ? null
                 : (Double) Math.abs(setup.ground().grade().si());
         boolean inDegrees = grade != null
-                && Objects.requireNonNull(Objects.requireNonNull(setup.ground()).grade()).unit() == GradeUnit.DEGREE;
+                && Objects.requireNonNull(Objects.requireNonNull(setup.ground()).grade())
+                                .unit()
+                        == GradeUnit.DEGREE;
         Towing.Input input = new Towing.Input(trailers, tug, speed(), acceleration(), grade, inDegrees);
         notAnswered(input);
         return input;

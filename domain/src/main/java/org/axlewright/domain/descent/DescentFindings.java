@@ -149,15 +149,17 @@ final class DescentFindings {
                                     "Leave the top with less charge, fit a braking resistor, or go down on the friction brakes."));
         }
         if (pack.cold() && pack.stateOfCharge() != null && pack.stateOfCharge() >= 1) {
-            trace.find(Finding.of(
-                            "full-pack",
-                            Level.DANGER,
-                            "The pack is full besides: warmed it takes nothing either, and the friction brakes stay alone",
-                            FULL_PACK)
-                    .at("/pack/stateOfCharge")
-                    .actual(Measure.number(pack.stateOfCharge()))
-                    .limit(Measure.number(1))
-                    .action("Leave the top with less charge, fit a braking resistor, or go down on the friction brakes."));
+            trace.find(
+                    Finding.of(
+                                    "full-pack",
+                                    Level.DANGER,
+                                    "The pack is full besides: warmed it takes nothing either, and the friction brakes stay alone",
+                                    FULL_PACK)
+                            .at("/pack/stateOfCharge")
+                            .actual(Measure.number(pack.stateOfCharge()))
+                            .limit(Measure.number(1))
+                            .action(
+                                    "Leave the top with less charge, fit a braking resistor, or go down on the friction brakes."));
         }
         if (pack.chargeA() == null && state.wantedA() != null) {
             trace.find(Finding.of(

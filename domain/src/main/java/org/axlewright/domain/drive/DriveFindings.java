@@ -300,9 +300,7 @@ final class DriveFindings {
         }
         if (climb.stretch().inDegrees()) {
             SlopeInDegrees.find(
-                    climb.stretch().gradeRad(),
-                    pointer.startsWith("/route") ? pointer + "/grade" : pointer,
-                    trace);
+                    climb.stretch().gradeRad(), pointer.startsWith("/route") ? pointer + "/grade" : pointer, trace);
         }
         if (climb.nearStall()) {
             trace.find(Finding.of(

@@ -716,8 +716,7 @@ public final class DrivePerformance {
         Pull pull = train.pull(0);
         trace.note(
                 PULL_AT_REST, pull.forceN(), pull.torqueNm(), train.ratio(), train.gearEfficiency(), train.rolloutM());
-        double wheelNm = trace.note(
-                WHEEL_TORQUE, wheelNm(pull.forceN(), train), pull.forceN(), train.rolloutM());
+        double wheelNm = trace.note(WHEEL_TORQUE, wheelNm(pull.forceN(), train), pull.forceN(), train.rolloutM());
         double rolling = road.rollingN(road.rollingResistance(), 0);
         double net = pull.forceN() - rolling;
         if (!(net > 0)) {
@@ -728,7 +727,13 @@ public final class DrivePerformance {
         Grip grip = input.grip();
         Double front = grip == null ? null : (Double) grip.stance().frontLoadN(0, a, trace.of("pulling away"));
         return new PullAway(
-                pull.forceN(), pull.torqueNm(), wheelNm, a, pull.limitedBy(), front, front == null ? null : (Double) (front / road.weightN()));
+                pull.forceN(),
+                pull.torqueNm(),
+                wheelNm,
+                a,
+                pull.limitedBy(),
+                front,
+                front == null ? null : (Double) (front / road.weightN()));
     }
 
     private static double wheelNm(double forceN, Drivetrain train) {

@@ -127,6 +127,7 @@ public final class RideHeight {
             new Symbol("Δz_f", CLEARANCE),
             new Symbol("Δz_r", CLEARANCE),
             new Symbol("L", LENGTH));
+
     private RideHeight() {}
 
     /**

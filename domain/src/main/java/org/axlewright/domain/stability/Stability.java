@@ -275,8 +275,7 @@ public final class Stability {
     private static Rearmost rearmost(Whole fixed, boolean driven, Input input) {
         Fillings.Lever toRearAxle = (x, y) -> input.wheelbaseM() - x;
         Filling filling = Fillings.least(fixed, input.movable(), driven, toRearAxle);
-        double coefficient =
-                Fillings.ratio(settled(filling.whole(), input, Trace.withoutWorking()), toRearAxle);
+        double coefficient = Fillings.ratio(settled(filling.whole(), input, Trace.withoutWorking()), toRearAxle);
         return new Rearmost(filling.aboard(), Math.atan(coefficient), STANDARD_GRAVITY * coefficient);
     }
 

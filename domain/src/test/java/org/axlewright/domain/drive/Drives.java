@@ -202,7 +202,8 @@ record Drives(
                 motorLimitA,
                 capMPS,
                 road,
-                List.of(new Stretch("/ground/grade", null, gradeRad, false, road.rollingResistance(), speedMPS, null, 0)),
+                List.of(new Stretch(
+                        "/ground/grade", null, gradeRad, false, road.rollingResistance(), speedMPS, null, 0)),
                 targetMPS,
                 measuredMPS);
     }

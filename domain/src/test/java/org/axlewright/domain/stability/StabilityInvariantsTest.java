@@ -202,7 +202,8 @@ class StabilityInvariantsTest {
 
     /** The push that tips it straight across is never smaller than the one square to the tip line. */
     @Property(tries = 300, seed = "20261125")
-    void theLeastFactorIsNeverAboveTheOneStraightAcross(@ForAll("footprints") Footprint footprint, @ForAll("vehicles") Whole whole) {
+    void theLeastFactorIsNeverAboveTheOneStraightAcross(
+            @ForAll("footprints") Footprint footprint, @ForAll("vehicles") Whole whole) {
         for (Side side : Side.values()) {
             SideLimit limit = footprint.limit(side, whole, null, SILENT);
             assertThat(Math.abs(limit.factor())).isGreaterThanOrEqualTo(Math.abs(limit.least()) - CLOSE);
