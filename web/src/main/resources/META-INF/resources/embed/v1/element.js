@@ -170,7 +170,7 @@ export class Calculation extends HTMLElement {
             event.preventDefault();
             this.#later(0);
         });
-        this.shadowRoot.replaceChildren(el('section', { part: 'element', lang: said.language, 'aria-labelledby': 'title' },
+        this.shadowRoot.replaceChildren(el('div', { part: 'element', role: 'group', lang: said.language, 'aria-labelledby': 'title' },
             el('p', { part: 'title', id: 'title', role: 'heading', 'aria-level': level }, said.label(this.#name)),
             form,
             el('div', { id: 'fallback' }, el('slot')),

@@ -12,7 +12,7 @@ sheet.replaceSync(`
     --line: var(--axlewright-line, 1px); --gap: var(--axlewright-gap, .75rem); --radius: var(--axlewright-radius, 0); }
 :host([hidden]), [hidden] { display: none !important; }
 * { box-sizing: border-box; }
-section { background: var(--paper); border: calc(2 * var(--line)) solid var(--ink); border-radius: var(--radius); padding: var(--gap); }
+[part=element] { background: var(--paper); border: calc(2 * var(--line)) solid var(--ink); border-radius: var(--radius); padding: var(--gap); }
 p, dl, ul, ol, form { margin: 0 0 var(--gap); }
 ul, ol { padding-inline-start: 1.25rem; }
 [part=title] { font-size: 1.15em; font-weight: 700; border-bottom: var(--line) solid var(--ink); padding-bottom: .25rem; }
@@ -54,5 +54,5 @@ li { margin-bottom: .5rem; }
 .stale > :not(.status) { opacity: .6; }
 .quiet { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); margin: 0; white-space: nowrap; }
 .claim { margin: var(--gap) 0 0; }
-@media print { form, button, .status { display: none; } section { break-inside: avoid; } }
+@media print { form, button, .status { display: none; } [part=element] { break-inside: avoid; } }
 `);
