@@ -97,10 +97,20 @@ function step(words, one) {
 /** Leading results that the answer holds; what belongs to one entry of a list stands together. @param {Told} told @returns {Lead[]} */
 function leading({ words, leads, answer }) {
     const found = leads.flatMap((pointer) => leaves(words, answer.result, segments(pointer), '', []));
-    /** @param {Lead} lead */
-    const entry = ({ pointer }) => Number(/\/(\d+)(\/|$)/.exec(pointer)?.[1] ?? -1);
-    return found.sort((one, other) => entry(one) - entry(other));
+    const lists = [...new Set(found.map(({ pointer }) => listed(pointer).list))].filter((list) => list !== '');
+    return found.map((lead) => ({ lead, ...listed(lead.pointer) }))
+        .sort((one, other) => lists.indexOf(one.list) - lists.indexOf(other.list) || one.index - other.index)
+        .map(({ lead }) => lead);
 }
+
+/** The list that a pointer goes into, and the entry; no list comes before every list. @param {string} pointer */
+function listed(pointer) {
+    const [, list = '', index = '0'] = /^(.*?)\/(\d+)(?:\/|$)/.exec(pointer) ?? [];
+    return { list, index: Number(index) };
+}
+
+/** What explains a group of results and is none itself; the working has it. */
+const BESIDE = /^(name|pointer|code|reference|source|meaning|reason)$/;
 
 /** @param {any} value */
 const isGroup = (value) => typeof value === 'object' && value !== null && !('unit' in value) && !('currency' in value);
@@ -121,16 +131,23 @@ function leaves(words, at, path, pointer, named) {
     if (Array.isArray(at) && at.some(isGroup)) {
         const rest = path.length > 0 && /^\d+$/.test(path[0]) ? path.slice(1) : path;
         return at.flatMap((one, index) => {
-            const name = one.name ?? one.between?.map((/** @type {string} */ part) => words.within(part)).join(' – ') ?? (named.at(-1) ?? '') + ' ' + (index + 1);
-            return leaves(words, one, rest.length === 0 && 'verdict' in one ? ['verdict'] : rest, pointer + '/' + index, at.length === 1 && !one.name ? named : [...named.slice(0, -1), name]);
+            const number = at.length === 1 ? '' : ' ' + (index + 1);
+            const name = (/^[a-z0-9]+(-[a-z0-9]+)+$/.test(one.name ?? '') ? words.label(one.name) : one.name) ?? one.between?.map((/** @type {string} */ part) => words.within(part)).join(' – ') ?? (named.at(-1) ?? '') + number;
+            const entry = [...named.slice(0, -1), name];
+            return rest.length > 0 || !('verdict' in one) ? leaves(words, one, rest, pointer + '/' + index, entry)
+                : [{ label: words.joined(entry), value: words.leaf(one.verdict), pointer: pointer + '/' + index + '/verdict' }];
         });
     }
     if (path.length > 0) {
-        return leaves(words, at[path[0]], path.slice(1), pointer + '/' + path[0], path[0] === 'verdict' && named.length > 0 ? named : [...named, words.label(path[0])]);
+        return leaves(words, at[path[0]], path.slice(1), pointer + '/' + path[0], [...named, words.label(path[0])]);
     }
     if (isGroup(at) && !Array.isArray(at)) {
-        return Object.entries(at).filter(([name, value]) => !isGroup(value) && !/^(name|pointer|code|reference)$/.test(name))
+        return Object.entries(at).filter(([name, value]) => !isGroup(value) && !BESIDE.test(name))
             .flatMap(([name, value]) => leaves(words, value, [], pointer + '/' + name, [...named, words.label(name)]));
     }
-    return [{ label: words.joined(named), value: words.leaf(at, segments(pointer).at(-1)), pointer }];
+    if (Array.isArray(at) && at.length === 0) {
+        return [];
+    }
+    const share = /\/stateOfCharge\//.test(pointer) ? 'stateOfCharge' : segments(pointer).at(-1);
+    return [{ label: words.joined(named), value: words.leaf(at, share), pointer }];
 }

@@ -201,7 +201,9 @@ export class Calculation extends HTMLElement {
             const title = said.label(section) + (Number(index) > 0 || this.#fields.some((other) => other.pointer.startsWith(`/${section}/1/`)) ? ' ' + (Number(index) + 1) : '');
             sections.set(title, [...(sections.get(title) ?? []), one]);
         }
-        return [...sections].map(([title, fields]) => el('fieldset', {}, el('legend', { part: 'legend' }, title), ...fields.map((one) => this.#entry(one, said))));
+        /** A section that is a single field needs no second name. @param {string} title @param {Field[]} fields */
+        const named = (title, fields) => (fields.every(({ pointer }) => pointer.lastIndexOf('/') === 0) ? [] : [el('legend', { part: 'legend' }, title)]);
+        return [...sections].map(([title, fields]) => el('fieldset', {}, ...named(title, fields), ...fields.map((one) => this.#entry(one, said))));
     }
 
     /** @param {Field} one @param {Words} said */

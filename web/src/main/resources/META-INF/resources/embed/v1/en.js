@@ -75,6 +75,11 @@ export default {
         's235': 'S235',
         's275': 'S275',
         's355': 'S355',
+        'touch-30-v': 'Touch, 30 V',
+        'rule-50-v': 'Rule, 50 V',
+        'fuse-58-v': 'Fuse, 58 V',
+        'class-b-60-v': 'Class B, 60 V',
+        'cable-60-v': 'Cable, 60 V',
         'speedPer1000Rpm': 'Speed per 1000 rpm',
     },
 };

@@ -121,7 +121,7 @@ export class Words {
             return value.map((one) => this.leaf(one, name)).join(', ');
         }
         if (typeof value === 'number') {
-            return /share$/i.test(name) || name === 'stateOfCharge' ? this.measured(value * 100, '%') : this.number(value);
+            return /share$|^stateOfCharge/i.test(name) ? this.measured(value * 100, '%') : this.number(value);
         }
         if (typeof value === 'boolean') {
             return this.t(value ? 'yes' : 'no');

@@ -157,4 +157,6 @@ export const names = {
     'braking-limit': 'límite de frenado', 'front-lift': 'levantamiento delantero', 'rear-lift': 'levantamiento trasero', tips: 'vuelca', slides: 'desliza', either: 'cualquiera', 'unbraked-rule': 'regla sin freno', 'braked-rule': 'regla con freno', 'grip-level': 'agarre en llano',
     'grip-grade': 'agarre en pendiente', 'grip-start': 'agarre al arrancar', 'front-axle-level': 'eje delantero en llano', 'front-axle-grade': 'eje delantero en pendiente', 'descent-grip': 'agarre en bajada', 'rear-rating': 'carga admisible detrás',
     'motor-duty-level': 'servicio del motor en llano', 'motor-duty-grade': 'servicio del motor en pendiente', 'motor-start': 'arranque del motor', met: 'se cumple', 'not-met': 'no se cumple', 'united-states': 'Estados Unidos', 'european-union': 'Unión Europea',
+    insulationThickness: 'Espesor del aislamiento', coldResistanceFactor: 'Factor de resistencia en frío', leastFaultCurrent: 'Corriente de falta mínima', cornering: 'en curva', kerb: 'bordillo', bump: 'bache',
+    small: 'pequeño', comfortable: 'cómodo', middle: 'mediano', large: 'grande', 'too-close': 'demasiado cerca',
 };
