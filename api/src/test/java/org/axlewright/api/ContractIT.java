@@ -72,6 +72,21 @@ class ContractIT extends Running {
         assertThat(again.status()).isEqualTo(304);
     }
 
+    @Test
+    void theFormOfASetupIsServedByItself() {
+        JsonNode whole = get("/v3/api-docs").json();
+        Reply reply = get("/v3/api-docs/form");
+        JsonNode form = reply.json();
+        assertThat(form.at("/components/schemas/Setup")).isEqualTo(whole.at("/components/schemas/Setup"));
+        assertThat(form.findValuesAsString("$ref"))
+                .isNotEmpty()
+                .allSatisfy(target ->
+                        assertThat(form.at(target.substring(1)).isMissingNode()).isFalse());
+        assertThat(form.path("paths").propertyNames())
+                .containsExactlyInAnyOrderElementsOf(whole.path("paths").propertyNames());
+        assertThat(reply.text().length()).isLessThan(get("/v3/api-docs").text().length() / 2);
+    }
+
     @TestFactory
     Stream<DynamicTest> everyExampleIsAnsweredAsTheContractSays() throws IOException {
         JsonNode document = document();

@@ -23,7 +23,7 @@
  * @property {string} path
  * @property {string} summary
  * @property {string[]} leads leading results, pointers into the result
- * @property {Schema} result schema of the result
+ * @property {Schema} result schema of the result; empty in what the form alone needs
  */
 
 /** @typedef {Record<string, any>} Schema */

@@ -10,8 +10,12 @@ import { Setups } from './setups-element.js';
 import { leaf, place, segments } from './text.js';
 import { choose, label, labelWithin, language, LANGUAGES, locale, t } from './words.js';
 
-/** What answers need is fetched while the first view is read. */
-const later = Promise.all([import('./answers.js'), import('./drawing-element.js'), import('./drawing.js')]);
+/** What answers and drawing need is fetched when something is asked for the first time. @type {ReturnType<typeof fetchParts> | undefined} */
+let fetched;
+const later = () => (fetched ??= fetchParts());
+
+/** The demo vehicles, once their buttons are there. @type {Promise<any[]>} */
+let demosShown;
 
 const KEPT = 'axlewright.draft';
 const LOOK = 'axlewright.look';
@@ -179,7 +183,7 @@ async function ask({ moveFocus }) {
     const asked = history.now;
     const { setup, faults: unread } = toSetup(entries.draft, contract.fields);
     status.textContent = t('asking');
-    const [reply, weighed, [answers]] = await Promise.all([service.assess(setup, units()), asWeighed(setup), later]);
+    const [reply, weighed, [answers]] = await Promise.all([service.assess(setup, units()), asWeighed(setup), later()]);
     if (turn !== asking) {
         return;
     }
@@ -214,7 +218,7 @@ function unanswered(reply, unread, moveFocus) {
     /** @type {any[]} */
     const errors = reply.body?.errors ?? [];
     const refused = [...unread, ...errors.filter((error) => !unread.some((fault) => fault.pointer.startsWith(error.pointer))).map(refusal)];
-    void later.then(([answers]) => answers.show(null));
+    void later().then(([answers]) => answers.show(null));
     entries.showFaults(refused);
     list(refused);
     status.textContent = errors.length > 0 ? t('refused') : t('serviceAnswered', { status: reply.status });
@@ -276,7 +280,7 @@ async function asWeighed(setup) {
 }
 
 async function draw() {
-    const [, { DrawingElement }, drawing] = await later;
+    const [, { DrawingElement }, drawing] = await later();
     part('axlewright-drawing', DrawingElement).drawing = {
         vehicle: drawing.vehicle(drawn.setup, drawn.answers),
         title: typeof drawn.setup.name === 'string' ? drawn.setup.name : t('ownVehicle'),
@@ -293,7 +297,7 @@ let rest = 0;
 /** A part has been moved on the drawing: its entry follows at once, the loads as soon as the drag rests. @param {{pointer: string, x: number | null, y: number | null, z: number | null, done: boolean}} to */
 async function moved({ pointer, x, y, z, done }) {
     asking++; // an answer on its way is to a place that the part has left
-    const [, , drawing] = await later;
+    const [, , drawing] = await later();
     const [section, at] = segments(pointer);
     const partOf = drawn.setup[section]?.[Number(at)];
     const model = drawing.vehicle(drawn.setup, drawn.answers);
@@ -328,7 +332,12 @@ async function follow() {
 /** Before anything is typed there is nothing to ask. */
 async function empty() {
     asking++;
-    const [answers] = await later;
+    if (fetched === undefined) {
+        part('axlewright-drawing', HTMLElement).replaceChildren(el('p', { class: 'needed' }, t('drawingBegins') + ' ', fieldLink('/chassis/wheelbase', t('drawingBeginsWith')), '.'));
+        status.textContent = t('chooseVehicle');
+        return;
+    }
+    const [answers] = await fetched;
     answers.show(null);
     entries.showFaults([]);
     list([]);
@@ -433,15 +442,20 @@ async function showDemos() {
     return items;
 }
 
-/** Reads the contract, and fills the form with what was typed before. @returns {Promise<void>} */
+/** What the form needs of the contract. @returns {Promise<void>} */
 async function learn() {
-    let reply = await service.contract();
+    contract = readContract(await reach(service.form));
+}
+
+/** Asks until the service answers. @param {() => Promise<import('./service.js').Reply>} ask @returns {Promise<any>} */
+async function reach(ask) {
+    let reply = await ask();
     while (reply.status !== 200) {
         status.textContent = t('notReached');
         await new Promise((done) => setTimeout(done, 3000));
-        reply = await service.contract();
+        reply = await ask();
     }
-    contract = readContract(reply.body);
+    return reply.body;
 }
 
 /** What an element on another page hands over in the address, or null. @returns {{setup: Record<string, unknown>, units: string | null} | null} */
@@ -454,6 +468,22 @@ function handedOver() {
     }
 }
 
+async function fetchParts() {
+    const modules = Promise.all([import('./answers.js'), import('./drawing-element.js'), import('./drawing.js')]);
+    const [parts, whole, demos] = await Promise.all([modules, reach(service.contract), demosShown]);
+    const [answers, { DrawingElement }] = parts;
+    contract = readContract(whole);
+    customElements.define('axlewright-drawing', DrawingElement);
+    answers.begin({
+        demos,
+        current: () => toSetup(entries.draft, contract.fields),
+        units,
+        leading: () => contract.questions.flatMap((question) => question.leads.map((pointer) => question.name + pointer)),
+    });
+    part('#compare', HTMLElement).hidden = false;
+    return parts;
+}
+
 async function begin() {
     const found = keptDraft();
     const handed = handedOver();
@@ -462,10 +492,9 @@ async function begin() {
     }
     setups.opened = found?.opened ?? null;
     listen();
-    const demos = showDemos().then((items) => {
-        performance.mark('usable'); // every control answers from here on; what needs the contract waits for it
-        return items;
-    });
+    // every control answers from here on; what needs the contract waits for it
+    demosShown = showDemos();
+    void demosShown.then(() => performance.mark('usable'));
     await known;
     entries.units = units();
     entries.fields = contract.fields;
@@ -483,14 +512,6 @@ async function begin() {
         return faults.length > 0 ? null : setup;
     };
     document.body.dataset.ready = '';
-    const [answers, { DrawingElement }] = await later;
-    customElements.define('axlewright-drawing', DrawingElement);
-    answers.begin({
-        demos: await demos,
-        current: () => toSetup(entries.draft, contract.fields),
-        units,
-        leading: () => contract.questions.flatMap((question) => question.leads.map((pointer) => question.name + pointer)),
-    });
     void (count(entries.draft) > 0 ? ask({ moveFocus: false }) : empty());
     await setups.refresh();
 }

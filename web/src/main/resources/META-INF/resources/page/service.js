@@ -69,6 +69,8 @@ async function sweep(request, units, progress, signal) {
 const setupPath = (id) => '/v1/setups/' + encodeURIComponent(id);
 
 export const service = {
+    /** What the form needs of the contract. */
+    form: () => call('/v3/api-docs/form'),
     contract: () => call('/v3/api-docs'),
     demoSetups: () => call('/v1/demo-setups'),
 

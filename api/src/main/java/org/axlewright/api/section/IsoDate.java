@@ -52,9 +52,9 @@ public @interface IsoDate {
                     return day;
                 }
             } catch (DateTimeParseException noDay) {
-                throw new Unreadable("A day is written year-month-day, such as \"2026-11-25\"");
+                throw new Unreadable("A day is written year-month-day, such as \"2026-11-25\", was \"" + text + "\"");
             }
-            throw new Unreadable("A day lies between the years 1900 and 2999");
+            throw new Unreadable("A day lies between the years 1900 and 2999, was \"" + text + "\"");
         }
     }
 }

@@ -69,7 +69,10 @@ public @interface Price {
                 valid = false;
             } else if (Currency.getAvailableCurrencies().stream()
                     .noneMatch(known -> known.getCurrencyCode().equals(money.currency()))) {
-                complain("currency", "Currency must be an ISO 4217 code, such as \"EUR\"", context);
+                complain(
+                        "currency",
+                        "Currency must be an ISO 4217 code, such as \"EUR\", was \"" + money.currency() + "\"",
+                        context);
                 valid = false;
             }
             return valid;
