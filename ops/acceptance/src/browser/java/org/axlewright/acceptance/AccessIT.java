@@ -30,8 +30,13 @@ class AccessIT extends Browsing {
     }
 
     private void noOverflow() {
-        assertThat((Boolean) page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
-                .isTrue();
+        assertThat(page.evaluate("""
+                        document.documentElement.scrollWidth <= innerWidth ? '' :
+                        [...document.querySelectorAll('body *')]
+                            .filter((one) => one.getBoundingClientRect().right > innerWidth + 0.5)
+                            .map((one) => one.cloneNode(false).outerHTML).join('\\n')"""))
+                .as("reaching beyond the window")
+                .isEqualTo("");
     }
 
     @Test
