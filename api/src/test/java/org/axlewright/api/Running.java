@@ -6,6 +6,9 @@ import java.net.http.HttpClient;
 import java.net.http.HttpHeaders;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -35,6 +38,14 @@ public abstract class Running {
     public record Reply(int status, String contentType, String text, HttpHeaders headers) {
         public String header(String name) {
             return headers.firstValue(name).orElse("");
+        }
+
+        /** The names of all Vary lines in lower case: some servers write one line, some one a name, in any order. */
+        public List<String> vary() {
+            return Pattern.compile(",")
+                    .splitAsStream(String.join(",", headers.allValues("Vary")))
+                    .map(name -> name.strip().toLowerCase(Locale.ROOT))
+                    .toList();
         }
 
         public JsonNode json() {

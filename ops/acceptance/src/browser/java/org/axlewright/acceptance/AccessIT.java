@@ -34,9 +34,7 @@ class AccessIT extends Browsing {
                         document.documentElement.scrollWidth <= innerWidth ? '' :
                         [...document.querySelectorAll('body *')]
                             .filter((one) => one.getBoundingClientRect().right > innerWidth + 0.5)
-                            .map((one) => one.cloneNode(false).outerHTML).join('\\n')"""))
-                .as("reaching beyond the window")
-                .isEqualTo("");
+                            .map((one) => one.cloneNode(false).outerHTML).join('\\n')""")).as("reaching beyond the window").isEqualTo("");
     }
 
     @Test
