@@ -67,3 +67,12 @@ export function foreign(text) {
 export function scroller(label, table) {
     return el('div', { class: 'scroller', role: 'region', tabindex: 0, 'aria-label': label }, table);
 }
+
+/** What the document must hold. @template {Element} T @param {string} selector @param {new () => T} type @returns {T} */
+export function part(selector, type) {
+    const node = document.querySelector(selector);
+    if (!(node instanceof type)) {
+        throw new Error('The page lacks ' + selector);
+    }
+    return node;
+}

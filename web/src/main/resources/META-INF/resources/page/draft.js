@@ -6,11 +6,14 @@
 
 import { readAmount, readConductor, readNumber, readQuantity, readTyre } from './entry.js';
 import { number as shownNumber, unitSign } from './text.js';
-import { decimalComma, t } from './words.js';
+import { locale, t } from './words.js';
 
 /** @typedef {import('./contract.js').Field} Field */
 /** @typedef {{[name: string]: any}} Draft */
 /** @typedef {{pointer: string, message: string}} EntryFault */
+
+/** Whether the reader's numbers have a decimal comma. */
+const decimalComma = (1.5).toLocaleString(locale).includes(',');
 
 /** Unit of a quantity that may be sent as a plain number. */
 export const PLAIN_NUMBER = '1';

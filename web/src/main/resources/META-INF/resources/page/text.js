@@ -51,7 +51,7 @@ export function isMoney(value) {
 }
 
 /**
- * Any leaf of an answer. Shares, plain numbers from 0 to 1 in the contract, are read as per cent.
+ * Any leaf of an answer. Shares, plain numbers from 0 to 1 in the contract, are read as per cent; a pointer as the place it points to.
  * @param {unknown} value
  * @param {string} [name] the last name of its pointer
  * @returns {string}
@@ -70,6 +70,9 @@ export function leaf(value, name = '') {
     }
     if (typeof value === 'boolean') {
         return t(value ? 'yes' : 'no');
+    }
+    if (name === 'pointer' && typeof value === 'string') {
+        return place(value);
     }
     if (Array.isArray(value)) {
         return value.map((one) => (isComposite(one) ? composite(one) : leaf(one))).join(', ');

@@ -4,6 +4,8 @@
  * lacks is shown in the service's own words, marked as English.
  */
 
+import english from './catalogue/en.js';
+
 /** @typedef {Record<string, string>} Texts */
 /** @typedef {{texts: Texts, names: Texts, questions: Texts, findings: Record<string, {message: string, action?: string}>}} Catalogue */
 
@@ -12,12 +14,12 @@ const KEPT = 'axlewright.language';
 
 /** What the reader chose, else the first of the browser's languages that there is. @returns {keyof LANGUAGES} */
 function chosen() {
-    const wanted = [read(KEPT), ...navigator.languages.map((tag) => tag.split('-')[0])];
+    const wanted = [kept(KEPT), ...navigator.languages.map((tag) => tag.split('-')[0])];
     return /** @type {keyof LANGUAGES} */ (wanted.find((one) => one !== null && one in LANGUAGES) ?? 'en');
 }
 
-/** @param {string} key */
-function read(key) {
+/** What this device keeps under a key. @param {string} key @returns {string | null} */
+export function kept(key) {
     try {
         return localStorage.getItem(key);
     } catch {
@@ -30,12 +32,10 @@ export const language = chosen();
 /** The reader's own variety of the language, which decides how numbers are written. */
 export const locale = navigator.languages.find((tag) => tag.split('-')[0] === language) ?? (language === 'en' ? 'en-GB' : language);
 
-/** Whether the reader's numbers have a decimal comma. */
-export const decimalComma = (1.5).toLocaleString(locale).includes(',');
-
-/** @type {Catalogue} */
-const catalogue = (await import(`./catalogue/${language}.js`)).default;
-const plurals = new Intl.PluralRules(locale);
+/** English comes along, so that most readers wait for nothing; another language is fetched. @type {Catalogue} */
+const catalogue = language === 'en' ? english : (await import(`./catalogue/${language}.js`)).default;
+/** Made when something is counted: the first view counts nothing. @type {Intl.PluralRules | undefined} */
+let plurals;
 
 /** Takes effect when the page is loaded again; entries are kept. @param {string} other */
 export function choose(other) {
@@ -49,7 +49,7 @@ export function choose(other) {
  * @param {Record<string, string | number>} [values]
  */
 export function t(key, values = {}) {
-    const form = typeof values.count === 'number' ? catalogue.texts[key + '.' + plurals.select(values.count)] ?? catalogue.texts[key + '.other'] : undefined;
+    const form = typeof values.count === 'number' ? catalogue.texts[key + '.' + (plurals ??= new Intl.PluralRules(locale)).select(values.count)] ?? catalogue.texts[key + '.other'] : undefined;
     return (form ?? catalogue.texts[key] ?? key).replace(/\{(\w+)\}/g, (whole, name) => (name in values ? String(values[name]) : whole));
 }
 

@@ -111,6 +111,25 @@ class BuildersWayIT extends Browsing {
         assertThat(input("/chassis/wheelbase/value").inputValue()).isEqualTo("1,7 m");
     }
 
+    /** What answers are shown with is fetched with the first entry: it may be that which is not reached. */
+    @Test
+    void aConnectionLostBeforeTheFirstAnswerLosesNothing() {
+        button("Own numbers").click();
+        open("chassis");
+        open("bare");
+        cut();
+        enter("/chassis/wheelbase", "66", "in");
+        enter("/bare/axles/front", "200", "kg");
+        enter("/bare/axles/rear", "300", "kg");
+        button("Work it out").click();
+        page.locator("#status", new Page.LocatorOptions().setHasText("kept on this device"))
+                .waitFor();
+        mend();
+        workItOut();
+        assertThat(Printed.read(lead("centre-of-gravity", "/position/x")).number())
+                .isCloseTo(66 * 0.0254 * 0.6, within(5e-4));
+    }
+
     /** One refusal of each kind of field, by the page or by the service, at the field that caused it. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
