@@ -20,13 +20,13 @@ class AccessIT extends Browsing {
         noOverflow();
         choose(PLANNED);
         noOverflow();
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(java.nio.file.Path.of("target/screenshots/whole-" + width + ".png"))
+                .setFullPage(true));
         page.locator("details").evaluateAll("all => all.forEach(one => one.open = true)");
         noOverflow();
         page.evaluate("scrollTo(0, 0)");
         screenshot("window-" + width);
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(java.nio.file.Path.of("target/screenshots/whole-" + width + ".png"))
-                .setFullPage(true));
     }
 
     private void noOverflow() {
