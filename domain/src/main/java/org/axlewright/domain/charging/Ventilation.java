@@ -17,13 +17,17 @@ import org.axlewright.domain.trace.Trace;
 /**
  * Air that keeps the hydrogen of charging lead-acid cells below a fifth of its lower explosive limit of 4 % by volume.
  *
+ * @param hydrogenM3PerS hydrogen given off, at 25 degC, m3/s
  * @param airFlowM3PerS m3/s
  * @param openingM2 free area of an opening for in-going and one for out-going air each, m2, at an air speed of at least 0.1 m/s
  */
-public record Ventilation(double airFlowM3PerS, double openingM2) {
+public record Ventilation(double hydrogenM3PerS, double airFlowM3PerS, double openingM2) {
 
     /** Air for each ampere-hour of gas-producing current and cell, m3/Ah, gas volume at 25 degC. EN IEC 62485-3; ZVEI leaflet 14 (2017). */
     static final double AIR_PER_CHARGE_M3_PER_AH = 0.055;
+
+    /** Hydrogen for each ampere-hour of gas-producing current and cell, m3/Ah at 25 degC. ZVEI leaflet 14 (2017). */
+    static final double HYDROGEN_PER_CHARGE_M3_PER_AH = 0.45e-3;
 
     /** Opening for each air flow, cm2 for each m3/h. EN 50272-3; ZVEI leaflet 14 (2017). */
     static final double OPENING_CM2_PER_M3_PER_H = 28;
@@ -39,6 +43,15 @@ public record Ventilation(double airFlowM3PerS, double openingM2) {
             STANDARD,
             new Symbol("i_g", NONE),
             new Symbol("C", CHARGE));
+    private static final Step HYDROGEN = Step.of(
+            "Q_H2",
+            "hydrogen given off",
+            "Q_H2 = h·n·I_gas/(3600 s), h in m3 for each Ah",
+            VOLUME_FLOW,
+            Source.published("ZVEI leaflet 14 (2017): 0.45 L for each ampere-hour and cell at 25 degC"),
+            new Symbol("h", NONE),
+            new Symbol("n", NONE),
+            new Symbol("I_gas", CURRENT));
     private static final Step AIR_FLOW = Step.of(
             "Q",
             "air to let through",
@@ -80,9 +93,15 @@ public record Ventilation(double airFlowM3PerS, double openingM2) {
     static Ventilation of(int cells, double gasA, double airPerChargeM3PerAh, Trace trace) {
         Check.positive(cells, "cells");
         Check.positive(gasA, "gas-producing current");
+        double hydrogen = trace.note(
+                HYDROGEN,
+                HYDROGEN_PER_CHARGE_M3_PER_AH * cells * gasA / SECONDS_PER_HOUR,
+                HYDROGEN_PER_CHARGE_M3_PER_AH,
+                cells,
+                gasA);
         double flow = trace.note(
                 AIR_FLOW, airPerChargeM3PerAh * cells * gasA / SECONDS_PER_HOUR, airPerChargeM3PerAh, cells, gasA);
         double opening = trace.note(OPENING, OPENING_CM2_PER_M3_PER_H * 1e-4 * SECONDS_PER_HOUR * flow, flow);
-        return new Ventilation(flow, opening);
+        return new Ventilation(hydrogen, flow, opening);
     }
 }

@@ -230,6 +230,9 @@ class ChargeTimePublishedTest {
         double gasA = one.inputs().containsKey("c") ? one.in("i_gas") / 1000 * one.in("c") : one.in("i_gas");
         Ventilation air = Ventilation.of((int) one.in("cells"), gasA, one.in("factor"), Trace.withoutWorking());
         one.check("q", VolumeFlowUnit.CUBIC_METRE_PER_HOUR.fromSi(air.airFlowM3PerS()));
+        if (one.expected().containsKey("hydrogen")) {
+            one.check("hydrogen", VolumeFlowUnit.CUBIC_METRE_PER_HOUR.fromSi(air.hydrogenM3PerS()));
+        }
     }
 
     private static List<Case> traction() {
