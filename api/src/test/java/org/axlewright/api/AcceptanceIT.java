@@ -13,7 +13,7 @@ import org.junit.jupiter.api.TestFactory;
 import tools.jackson.databind.JsonNode;
 
 /**
- * Full requests kept as files: {@code acceptance/<calculation>/<case>.json} with {@code title}, {@code standing} (published, regulation,
+ * Full requests kept as files: {@code acceptance/<path under /v1>/<case>.json} with {@code title}, {@code standing} (published, regulation,
  * formula, derived, weak), {@code source}, optional {@code query}, {@code request}, {@code status} and {@code expect}: a list of
  * {@code pointer} into the answer with {@code value} and {@code tolerance} (a number, or a text like {@code "10 %"}), or with
  * {@code equals}, or with {@code absent: true}; {@code findings} lists codes that must be there, {@code noFindings} codes that must not.
