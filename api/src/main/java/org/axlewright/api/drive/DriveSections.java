@@ -9,6 +9,7 @@ import static org.axlewright.domain.quantity.Dimension.POWER;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.axlewright.api.calculation.GroundSections;
 import org.axlewright.api.calculation.MassSections;
 import org.axlewright.api.calculation.PackSections;
@@ -16,6 +17,7 @@ import org.axlewright.api.calculation.Resolution;
 import org.axlewright.api.problem.Fault;
 import org.axlewright.api.section.Drive;
 import org.axlewright.api.section.Leg;
+import org.axlewright.api.section.Occupant;
 import org.axlewright.api.section.Pack;
 import org.axlewright.api.section.RoadLoad;
 import org.axlewright.api.section.Setup;
@@ -119,10 +121,19 @@ final class DriveSections {
                 grip,
                 stretches(target),
                 target,
-                measured == null ? null : si(measured.speed()));
+                measured == null ? null : si(measured.speed()),
+                rearwardSeats());
         notAnswered(input);
         resolution.refuseIfFaulty();
         return input;
+    }
+
+    private List<String> rearwardSeats() {
+        List<Occupant> occupants = setup.occupants() == null ? List.of() : setup.occupants();
+        return IntStream.range(0, occupants.size())
+                .filter(i -> occupants.get(i).facesRearward())
+                .mapToObj(i -> "/occupants/" + i + "/facing")
+                .toList();
     }
 
     /** A rollout that speed and motor speed imply, where it is near the reckoned one, is better than it. */

@@ -41,4 +41,10 @@ public record Occupant(
         Boolean driver,
 
         @Schema(description = "Opaque text of the sender; echoed in results and findings.") @Size(max = 200) @Nullable
-        String reference) {}
+        String reference) {
+
+    /** Whether the seat looks back. */
+    public boolean facesRearward() {
+        return facing == Facing.REARWARD;
+    }
+}

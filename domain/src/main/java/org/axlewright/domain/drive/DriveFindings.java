@@ -1,5 +1,6 @@
 package org.axlewright.domain.drive;
 
+import static org.axlewright.domain.quantity.Dimension.ACCELERATION;
 import static org.axlewright.domain.quantity.Dimension.CURRENT;
 import static org.axlewright.domain.quantity.Dimension.EVENT_TIME;
 import static org.axlewright.domain.quantity.Dimension.FORCE;
@@ -43,6 +44,9 @@ final class DriveFindings {
     private static final Source AXLES =
             Source.published("Jazar, Vehicle Dynamics, ch. 2: axle loads of an accelerating vehicle");
 
+    private static final Source REARWARD = Source.published(
+            "Accident Analysis and Prevention, 2013: rear-facing passengers need something in front of them for hard acceleration");
+
     private static final Caution WHEELS = new Caution(
             "first-drive",
             "Make the first drive of a changed drive alone, slowly, on level ground, with room to stop and somebody who can open the main"
@@ -56,6 +60,7 @@ final class DriveFindings {
         model(input, result, trace);
         top(input, result, train, trace);
         pullAway(result.pullAway(), trace);
+        rearward(input, result.pullAway(), trace);
         pack(input, result, trace);
         for (Climb climb : result.climbs()) {
             climb(climb, input, trace);
@@ -240,6 +245,22 @@ final class DriveFindings {
                     .actual(new Measure(share, NONE))
                     .limit(new Measure(LIGHT_FRONT, NONE))
                     .action("Limit the current or slow the throttle's rise."));
+        }
+    }
+
+    private static void rearward(Input input, @Nullable PullAway pullAway, Trace trace) {
+        if (pullAway == null || !(pullAway.acceleration() > 0)) {
+            return;
+        }
+        for (String pointer : input.rearwardSeats()) {
+            trace.find(Finding.of(
+                            "rear-facing-launch",
+                            Level.CAUTION,
+                            "Full throttle from standstill pulls away with {actual}, and nothing ahead holds who faces rearward",
+                            REARWARD)
+                    .at(pointer)
+                    .actual(new Measure(pullAway.acceleration(), ACCELERATION))
+                    .action("A bar or belt in front of the rider, and a soft start set in the controller"));
         }
     }
 

@@ -367,6 +367,7 @@ public final class DrivePerformance {
      * @param plateW the motor's power as sent
      * @param ratedPowerIsLimit whether the rated power stands for the most it gives
      * @param targetMPS speed to reach from standstill
+     * @param rearwardSeats where the people who face rearward stand in the request
      */
     public record Input(
             MotorModel motor,
@@ -392,7 +393,8 @@ public final class DrivePerformance {
             @Nullable Grip grip,
             List<Stretch> stretches,
             @Nullable Double targetMPS,
-            @Nullable Double measuredMPS) {}
+            @Nullable Double measuredMPS,
+            List<String> rearwardSeats) {}
 
     /** A steady speed and what keeps it from rising. */
     public record Steady(double speedMPS, double motorRadPS, DriveLimit limitedBy) {}

@@ -80,6 +80,11 @@ final class LiftFindings {
             "align-after-lift",
             "Camber, caster and toe are measured and set again after any lift, before the vehicle is driven.");
 
+    private static final Caution RECALLS = new Caution(
+            "check-recalls",
+            "Steering knuckles and suspension arms of such vehicles have been recalled as delivered. Check the maker's recall list before"
+                    + " a lift or wheels farther out load them more.");
+
     private LiftFindings() {}
 
     static void find(Input input, Result result, Trace trace) {
@@ -113,6 +118,7 @@ final class LiftFindings {
         if (lifted) {
             trace.caution(STOPS_SHAFTS_LINES);
             trace.caution(ALIGN);
+            trace.caution(RECALLS);
         }
         if (input.frontKind() == LiftKind.BLOCK || input.rearKind() == LiftKind.BLOCK) {
             trace.caution(BLOCKS);

@@ -98,6 +98,8 @@ final class StabilityFindings {
     private static final Source DRIVER_ALONE =
             Source.derived("composite centre of gravity of the driver alone and of everybody");
     private static final Source SPACERS = Source.COMMON_PRACTICE;
+    private static final Source ASIDE = Source.weak(
+            "owner of a vehicle that wandered above 19 km/h: rear axle moved 50 mm aside, toe found far out");
     private static final Source RATINGS = Source.regulation("49 CFR 571.3: only the maker sets GVWR and GAWR");
     private static final Source PLAUSIBLE = Source.COMMON_PRACTICE;
     private static final Source HIGH_FRICTION =
@@ -706,6 +708,7 @@ final class StabilityFindings {
         if (footprint != null) {
             threeWheels(footprint, result, trace);
             tracks(footprint, input, trace);
+            inLine(footprint, trace);
         }
         if (input.friction() > HIGHEST_FRICTION) {
             trace.find(friction(input, HIGHEST_FRICTION, "on any ordinary ground", HIGH_FRICTION));
@@ -811,6 +814,21 @@ final class StabilityFindings {
                         .limit(Measure.number(weaker.factor()))
                         .action(
                                 "Brake before the turn and pull away after it; take the least factor as the limit where both come together"));
+    }
+
+    private static void inLine(Footprint footprint, Trace trace) {
+        double aside = Math.abs(footprint.rearToRightM() - footprint.frontToRightM());
+        if (aside > 0) {
+            trace.find(Finding.of(
+                            "axles-not-in-line",
+                            Level.CAUTION,
+                            "The rear axle stands {actual} aside of the front one: the rear wheels run in tracks of their own, and the"
+                                    + " vehicle tips earlier to one side",
+                            ASIDE)
+                    .at("/chassis/wheelChanges")
+                    .actual(new Measure(aside, CLEARANCE))
+                    .action("Measure toe, and whether the axle stands square, before adding speed"));
+        }
     }
 
     private static void tracks(Footprint footprint, Input input, Trace trace) {

@@ -269,7 +269,8 @@ record Drives(
                 null,
                 stretches,
                 targetMPS,
-                measuredMPS);
+                measuredMPS,
+                List.of());
     }
 
     DrivePerformance.Result ask() {
