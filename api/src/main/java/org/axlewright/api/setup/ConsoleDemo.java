@@ -123,7 +123,7 @@ class ConsoleDemo {
                 String list = lead.substring(0, place);
                 int number = 1;
                 for (JsonNode entry : result.at(list)) {
-                    table.add(entry.path("name").asString(list.substring(1) + " " + number++), "");
+                    table.add(entry.path("name").asString(PlainTable.words(list) + " " + number++), "");
                     leads.stream()
                             .filter(other -> other.startsWith(list + "/0/"))
                             .map(other -> other.substring(place + 2))

@@ -10,7 +10,7 @@ import tools.jackson.databind.JsonNode;
 /** Results as lines of text for a person: the pointer in words, the value rounded for the shop, its unit. */
 final class PlainTable {
 
-    private static final int LABEL_WIDTH = 34;
+    private static final int LABEL_WIDTH = 38;
 
     private final List<String> lines = new ArrayList<>();
 
@@ -36,7 +36,7 @@ final class PlainTable {
     }
 
     private void line(String label, String text) {
-        lines.add(("  %-" + LABEL_WIDTH + "s%s").formatted(label, text).stripTrailing());
+        lines.add(("  %-" + LABEL_WIDTH + "s %s").formatted(label, text).stripTrailing());
     }
 
     @Override
@@ -45,10 +45,10 @@ final class PlainTable {
     }
 
     /** {@code /frontAxle/share} as {@code front axle share}. */
-    private static String words(String pointer) {
+    static String words(String pointer) {
         return pointer.substring(1)
                 .replace('/', ' ')
-                .replaceAll("([a-z])([A-Z])", "$1 $2")
+                .replaceAll("(?<=[a-z])(?=[A-Z0-9])|(?<=[0-9])(?=[A-Z])", " ")
                 .toLowerCase(Locale.ROOT);
     }
 
