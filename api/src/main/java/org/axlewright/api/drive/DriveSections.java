@@ -102,6 +102,7 @@ final class DriveSections {
                 law,
                 si(motor.resistance()),
                 reduction,
+                wheel,
                 rolloutM,
                 gearEfficiency,
                 efficiency,

@@ -75,7 +75,7 @@ final class DrivenWheel {
         double rollout = now.rollout() != null ? now.rollout().si() : assumed(now, need(reckoned), pointer, resolution);
         Lift.AxleLift lift = Rises.sent(setup, axle);
         Tyres.Tyre before = lift == null ? null : lift.tyreBefore();
-        return new Wheel(pointer, rollout, measured, beforeM(before, rollout, measured, reckoned));
+        return new Wheel(pointer, rollout, measured, beforeM(before, rollout, measured, reckoned), reckoned);
     }
 
     /**

@@ -57,6 +57,7 @@ final class DriveFindings {
     static void find(Input input, Result result, Drivetrain train, Trace trace) {
         trace.caution(WHEELS);
         GearingFindings.reduction(input.reduction(), "/drive/ratio", trace);
+        GearingFindings.rollout(input.wheel(), trace);
         model(input, result, trace);
         top(input, result, train, trace);
         pullAway(result.pullAway(), trace);

@@ -25,6 +25,7 @@ import java.util.List;
 import org.axlewright.domain.axles.AxleSet;
 import org.axlewright.domain.axles.Stance;
 import org.axlewright.domain.drive.Drivetrain.Pull;
+import org.axlewright.domain.drive.Gearing.Wheel;
 import org.axlewright.domain.motor.DutyType;
 import org.axlewright.domain.pack.Sag;
 import org.axlewright.domain.quantity.Constants;
@@ -359,6 +360,7 @@ public final class DrivePerformance {
      * @param motor most torque by speed and voltage
      * @param law torque for current
      * @param windingOhm resistance of the motor
+     * @param wheel as sent; what it is reckoned with is the rollout
      * @param largestNm largest torque of the motor
      * @param motorLimitA the controller's limit on the motor side
      * @param capMPS lowest of cap and limiter as a road speed
@@ -374,6 +376,7 @@ public final class DrivePerformance {
             @Nullable TorqueLaw law,
             @Nullable Double windingOhm,
             Reduction reduction,
+            Wheel wheel,
             double rolloutM,
             double gearEfficiency,
             double efficiency,

@@ -167,12 +167,14 @@ public final class Gearing {
      * @param rolloutM distance rolled in one turn, m
      * @param measured whether that was measured
      * @param rolloutBeforeM before a change of tyre, by the same method; null when it did not change
+     * @param reckonedM as its size or diameter says; null when it has neither
      */
     public record Wheel(
             String pointer,
             double rolloutM,
             boolean measured,
-            @Nullable Double rolloutBeforeM) {
+            @Nullable Double rolloutBeforeM,
+            @Nullable Double reckonedM) {
         public Wheel {
             positive(rolloutM, "rolloutM");
         }
@@ -530,6 +532,8 @@ public final class Gearing {
         if (!(Math.abs(log) > 1e-9)) {
             return null;
         }
-        return trace.note(step, Math.log(factor) / log, factor, whole);
+        // nothing over a whole below 1 would read -0
+        double share = factor == 1 ? 0 : Math.log(factor) / log;
+        return trace.note(step, share, factor, whole);
     }
 }

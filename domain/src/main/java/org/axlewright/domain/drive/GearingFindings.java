@@ -11,6 +11,7 @@ import org.axlewright.domain.drive.Gearing.Measured;
 import org.axlewright.domain.drive.Gearing.MeasuredWheel;
 import org.axlewright.domain.drive.Gearing.MotorPlate;
 import org.axlewright.domain.drive.Gearing.Result;
+import org.axlewright.domain.drive.Gearing.Wheel;
 import org.axlewright.domain.motor.MotorType;
 import org.axlewright.domain.quantity.Dimension;
 import org.axlewright.domain.trace.Finding;
@@ -40,10 +41,27 @@ final class GearingFindings {
         if (input.before() != null) {
             reduction(input.before().reduction(), "/drive/before/ratio", trace);
         }
+        if (input.wheel() != null) {
+            rollout(input.wheel(), trace);
+        }
         motor(input, result, trace);
         limiter(input, result, trace);
         measured(input, result, trace);
         display(input, result.display(), trace);
+    }
+
+    /** That a measured rollout stands in for the one its marking gives, wherever a wheel rolls. */
+    static void rollout(Wheel wheel, Trace trace) {
+        if (wheel.measured() && wheel.reckonedM() != null) {
+            trace.find(Finding.of(
+                            "measured-rollout",
+                            Level.NOTICE,
+                            "Everything is reckoned with the measured rollout of {actual}; by its size the tyre would roll {limit}",
+                            Source.derived("measured beats theory"))
+                    .at(wheel.pointer() + "/rollout")
+                    .actual(new Measure(wheel.rolloutM(), CLEARANCE))
+                    .limit(new Measure(wheel.reckonedM(), CLEARANCE)));
+        }
     }
 
     /** How a reduction was read, wherever one is used. */

@@ -46,7 +46,7 @@ class DriveInvariantsTest {
             double mass,
             double massBefore) {
         return new Gearing.Input(
-                new Wheel("/tyres/rear", rollout, false, rolloutBefore),
+                new Wheel("/tyres/rear", rollout, false, rolloutBefore, null),
                 new Reduction(ratio, null),
                 new MotorPlate(300, 48.0, false, false, null),
                 volts,

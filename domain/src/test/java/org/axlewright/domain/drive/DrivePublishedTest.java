@@ -51,7 +51,7 @@ class DrivePublishedTest {
     @MethodSource("circumferences")
     void findsTheSpeedFromTheCircumference(Case row) {
         Gearing.Result result = gearing(
-                new Wheel("/tyres/rear", row.in("c_r"), true, null),
+                new Wheel("/tyres/rear", row.in("c_r"), true, null, null),
                 row.in("ratio"),
                 new MotorPlate(row.in("n") * RPM, null, true, false, null),
                 null,
@@ -214,7 +214,7 @@ class DrivePublishedTest {
     void tellsWhatShareOfTheIdealSpeedIsReached(Case row) {
         double omega = Gearing.motorSpeedRadPS(row.in("predicted") / 3.6, 2, 4);
         Gearing.Result result = gearing(
-                new Wheel("/tyres/rear", 2, true, null),
+                new Wheel("/tyres/rear", 2, true, null, null),
                 4.0,
                 new MotorPlate(omega, null, true, false, null),
                 new Measured(row.in("measured") / 3.6, null, null),

@@ -5,6 +5,7 @@ import org.axlewright.domain.drive.DrivePerformance.Duty;
 import org.axlewright.domain.drive.DrivePerformance.Input;
 import org.axlewright.domain.drive.DrivePerformance.PackLimits;
 import org.axlewright.domain.drive.DrivePerformance.Stretch;
+import org.axlewright.domain.drive.Gearing.Wheel;
 import org.axlewright.domain.motor.DutyType;
 import org.axlewright.domain.trace.Trace;
 import org.jspecify.annotations.Nullable;
@@ -250,6 +251,7 @@ record Drives(
                 law,
                 windingOhm,
                 new Reduction(ratio, null),
+                new Wheel("/tyres/rear", rolloutM, true, null, null),
                 rolloutM,
                 gearEfficiency,
                 efficiency,
