@@ -8,6 +8,7 @@ import static org.axlewright.domain.quantity.Dimension.VOLTAGE;
 
 import java.util.stream.Collectors;
 import org.axlewright.domain.cable.SizeSeries;
+import org.axlewright.domain.conductor.CircuitInput.Stated;
 import org.axlewright.domain.conductor.ConductorSizing.Judged;
 import org.axlewright.domain.conductor.ConductorSizing.Result;
 import org.axlewright.domain.conductor.ConductorSizing.Warmth;
@@ -183,7 +184,9 @@ final class ConductorFindings {
                     input,
                     "/table");
         }
-        if (input.sizes() == SizeSeries.SAE && highest > SAE_J1127_V) {
+        Stated stated = input.stated();
+        boolean thereIsSae = stated != null && stated.conductor().size().series() == SizeSeries.SAE;
+        if ((thereIsSae || input.sizes() == SizeSeries.SAE) && highest > SAE_J1127_V) {
             add(
                     trace,
                     Finding.of(
@@ -196,7 +199,7 @@ final class ConductorFindings {
                             .limit(new Measure(SAE_J1127_V, VOLTAGE))
                             .action("Take a cable whose own rating covers the full-charge voltage"),
                     input,
-                    "/sizes");
+                    thereIsSae ? "/size" : "/sizes");
         }
         if (input.side() == CircuitSide.BATTERY && highest > ISO_8820_V) {
             add(

@@ -367,10 +367,11 @@ final class ControllerFit {
         if (celsius == null) {
             return;
         }
+        // a lower limit that was sent does not lift the chemistry's own: charge-time and descent hold it too
         Datum usual = CellLimits.of(pack.chemistry()).leastChargeC();
-        Double leastC = pack.limits().leastChargeC() != null
-                ? pack.limits().leastChargeC()
-                : usual == null ? null : (Double) usual.value();
+        Double sentC = pack.limits().leastChargeC();
+        boolean bySent = sentC != null && (usual == null || sentC > usual.value());
+        Double leastC = bySent || usual == null ? sentC : (Double) usual.value();
         Double mostC = pack.limits().mostChargeC();
         Verdict outside = regeneration ? Verdict.FITS_WITH_LIMITS : Verdict.DOES_NOT_FIT;
         String what = regeneration ? "Braking charges the pack, and" : "Do not charge:";
@@ -401,7 +402,7 @@ final class ControllerFit {
                                     Level.DANGER,
                                     what
                                             + " cells at {actual} take no charge below {limit}: metal plates out inside them, the loss stays and the cell can short",
-                                    pack.limits().leastChargeC() != null || usual == null ? MAKER : usual.source())
+                                    bySent || usual == null ? MAKER : usual.source())
                             .at(where)
                             .action(
                                     regeneration
