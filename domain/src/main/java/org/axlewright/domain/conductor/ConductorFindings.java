@@ -217,35 +217,21 @@ final class ConductorFindings {
                     input,
                     "/voltage");
         }
-        bundleNearFifty(result, nominal, highest, trace);
+        namedBelowFifty(input, nominal, highest, trace);
     }
 
-    private static void bundleNearFifty(Result result, double nominalV, double highestV, Trace trace) {
-        CircuitInput input = result.input();
-        Candidate chosen = result.chosen();
-        FuseWindow fuse = result.fuse();
-        if (nominalV >= FuseWindow.STRICTER_FROM_V || highestV < FuseWindow.STRICTER_FROM_V || chosen == null) {
-            return;
-        }
-        int together = input.bundled() + 2 * (chosen.parallel() - 1);
-        boolean bundle = input.table().bundle(together, highestV).value()
-                < input.table().bundle(together, nominalV).value();
-        boolean overRated = fuse != null
-                && fuse.ratingA() != null
-                && fuse.ratingA() > FuseWindow.upperA(chosen.ampacityA() / chosen.parallel(), highestV);
-        if (bundle || overRated) {
+    private static void namedBelowFifty(CircuitInput input, double nominalV, double highestV, Trace trace) {
+        if (nominalV < FuseWindow.STRICTER_FROM_V && highestV >= FuseWindow.STRICTER_FROM_V) {
             add(
                     trace,
                     Finding.of(
                                     "full-charge-over-50-v",
-                                    Level.CAUTION,
+                                    Level.NOTICE,
                                     input.called()
-                                            + ": named below {limit} but {actual} at full charge; the stricter rule of {limit} and over"
-                                            + (overRated ? " would not allow this fuse" : " would derate the bundle"),
+                                            + ": named below {limit} but {actual} at full charge: the stricter rule of {limit} and over holds",
                                     FuseWindow.LARGEST)
                             .actual(new Measure(highestV, VOLTAGE))
-                            .limit(new Measure(FuseWindow.STRICTER_FROM_V, VOLTAGE))
-                            .action("Take the next thicker cable to satisfy both rules"),
+                            .limit(new Measure(FuseWindow.STRICTER_FROM_V, VOLTAGE)),
                     input,
                     "/voltage");
         }

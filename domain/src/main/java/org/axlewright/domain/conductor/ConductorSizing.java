@@ -469,7 +469,7 @@ public final class ConductorSizing {
 
     /** Runs in parallel lie with the others. A voltage that is not known counts as one of the stricter rule. */
     static Factor bundle(CircuitInput input, int runs) {
-        Double volts = input.supply().nominalV();
+        Double volts = input.supply().highestV();
         return input.table()
                 .bundle(input.bundled() + 2 * (runs - 1), volts == null ? FuseWindow.STRICTER_FROM_V : volts);
     }

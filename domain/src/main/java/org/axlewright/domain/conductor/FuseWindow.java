@@ -41,7 +41,7 @@ public record FuseWindow(
         @Nullable Double interruptingA,
         @Nullable Double clearingS) {
 
-    /** Voltage from which the stricter rule for the largest fuse holds, V. */
+    /** Voltage at full charge from which the stricter rule for the largest fuse holds, V. */
     public static final double STRICTER_FROM_V = 50;
 
     static final Source CONTINUOUS = Source.regulation("NEC 210.20(A)");
@@ -76,14 +76,14 @@ public record FuseWindow(
             new Symbol("fT", NONE));
     private static final Step UPPER_BELOW_50 = Step.of(
             "F2",
-            "largest rating of the fuse of one run, below 50 V",
+            "largest rating of the fuse of one run, below 50 V at full charge",
             "F2 = 1.5·A1",
             CURRENT,
             LARGEST,
             new Symbol("A1", CURRENT));
     private static final Step UPPER_FROM_50 = Step.of(
             "F2",
-            "largest rating of the fuse of one run, 50 V and over",
+            "largest rating of the fuse of one run, 50 V and over at full charge",
             "F2 = min(standard rating not below A1, 1.5·A1)",
             CURRENT,
             LARGEST,
@@ -130,11 +130,11 @@ public record FuseWindow(
      * Largest rating that protects a conductor, A.
      *
      * @param ampacityA of one run, A
-     * @param nominalV of the circuit, V
+     * @param highestV of the circuit, at full charge, V
      */
-    public static double upperA(double ampacityA, double nominalV) {
+    public static double upperA(double ampacityA, double highestV) {
         double most = LARGEST_FACTOR * ampacityA;
-        return nominalV < STRICTER_FROM_V
+        return highestV < STRICTER_FROM_V
                 ? most
                 : Math.min(standardRating(ampacityA).orElse(ampacityA), most);
     }
@@ -151,8 +151,8 @@ public record FuseWindow(
         int runs = cable.parallel();
         double warm = input.fuse().temperatureFactor();
         double lower = trace.note(LOWER, lowerA(rmsA / runs) / warm, rmsA, runs, warm);
-        Double nominal = input.supply().nominalV();
-        Double upper = nominal == null ? null : (Double) largest(input, cable, nominal, trace);
+        Double highest = input.supply().highestV();
+        Double upper = highest == null ? null : (Double) largest(input, cable, highest, trace);
         Double rating = null;
         OptionalDouble standard = standardRating(lower);
         if (upper != null && standard.isPresent() && standard.getAsDouble() <= upper) {
@@ -167,10 +167,10 @@ public record FuseWindow(
         return new FuseWindow(rating, lower, upper, full, fault, clearing(input, cable, fault, trace));
     }
 
-    private static double largest(CircuitInput input, Candidate cable, double nominalV, Trace trace) {
+    private static double largest(CircuitInput input, Candidate cable, double highestV, Trace trace) {
         double ampacity = cable.ampacityA() / cable.parallel();
         double upper = trace.note(
-                nominalV < STRICTER_FROM_V ? UPPER_BELOW_50 : UPPER_FROM_50, upperA(ampacity, nominalV), ampacity);
+                highestV < STRICTER_FROM_V ? UPPER_BELOW_50 : UPPER_FROM_50, upperA(ampacity, highestV), ampacity);
         Optional<SmallConductor> small = SmallConductor.of(cable.tableRow());
         if (input.table() == AmpacityTable.NEC_310_16 && small.isPresent()) {
             double limit = small.get().ratingA();

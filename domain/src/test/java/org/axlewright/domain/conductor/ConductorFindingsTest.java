@@ -1,10 +1,12 @@
 package org.axlewright.domain.conductor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Objects;
 import org.axlewright.domain.cable.SizeSeries;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** What set the size, and what is said of it. */
@@ -12,6 +14,10 @@ class ConductorFindingsTest {
 
     private static Limit limitedBy(Circuits circuit) {
         return Objects.requireNonNull(circuit.size().limitedBy());
+    }
+
+    private static @Nullable Double upper(Circuits circuit) {
+        return Objects.requireNonNull(circuit.size().fuse()).upperA();
     }
 
     private static String size(Circuits circuit) {
@@ -103,11 +109,13 @@ class ConductorFindingsTest {
         assertThat(Circuits.steady(20).findings()).contains("small-conductor-fuse");
     }
 
-    /** 48 V of lead-acid is under 50 V by name and over it on charge. */
+    /** 48 V of lead-acid is under 50 V by name and over it on charge: 1.5 times 265 A of 2/0 AWG by name, 300 A by the full charge. */
     @Test
-    void aFuseThatOnlyTheNameAllowsIsFound() {
+    void theFullChargeSelectsTheRuleOfTheFuse() {
         Circuits circuit = Circuits.steady(250).rated(AmpacityTable.CFR_33_183_425, 75, null);
 
+        assertThat(upper(circuit.supply(36.0, 44.1, null))).isCloseTo(397.5, within(1e-9));
+        assertThat(upper(circuit.supply(48.0, 58.8, null))).isEqualTo(300);
         assertThat(circuit.supply(48.0, 58.8, null).findings()).contains("full-charge-over-50-v");
         assertThat(circuit.supply(36.0, 44.1, null).findings()).doesNotContain("full-charge-over-50-v");
     }
