@@ -8,7 +8,7 @@ import { Entries } from './entries-element.js';
 import { service } from './service.js';
 import { Setups } from './setups-element.js';
 import { leaf, place, segments } from './text.js';
-import { kept, label, labelWithin, language, t } from './words.js';
+import { fetchWarnings, kept, label, labelWithin, language, t } from './words.js';
 
 /** What answers and drawing need is fetched with the first entry or question, and again when it could not be reached. @type {ReturnType<typeof fetchParts> | undefined} */
 let fetched;
@@ -423,7 +423,7 @@ function handedOver() {
 
 async function fetchParts() {
     const modules = Promise.all([import('./answers.js'), import('./drawing-element.js'), import('./drawing.js')]);
-    const [parts, whole, vehicles] = await Promise.all([modules, service.contract(), demos]);
+    const [parts, whole, vehicles] = await Promise.all([modules, service.contract(), demos, fetchWarnings()]);
     if (whole.status !== 200) {
         throw new Error('The contract was not reached');
     }

@@ -1,7 +1,7 @@
 // @ts-check
 import { el, fieldLink, foreign } from './dom.js';
 import { isQuantity, leaf, place } from './text.js';
-import { finding as own, label, t } from './words.js';
+import { caution, finding as own, label, t } from './words.js';
 
 /**
  * `<axlewright-findings>`: what a good foreman would say, most serious on top, and the cautions of this work.
@@ -30,7 +30,7 @@ export class Findings extends HTMLElement {
             folded('caution', 'level.caution'),
             folded('notice', 'level.notice'),
             cautions.length === 0 ? undefined : el('details', { class: 'usual' }, el('summary', {}, t('usualCautions')),
-                el('ul', {}, ...cautions.map((one) => el('li', { 'data-code': one.code }, foreign(one.message)))))));
+                el('ul', {}, ...cautions.map((one) => el('li', { 'data-code': one.code }, caution(one.code) ?? foreign(one.message)))))));
     }
 }
 

@@ -7,7 +7,8 @@
 import english from './catalogue/en.js';
 
 /** @typedef {Record<string, string>} Texts */
-/** @typedef {{texts: Texts, names: Texts, questions: Texts, findings: Record<string, {message: string, action?: string}>}} Catalogue */
+/** @typedef {{texts: Texts, names: Texts, questions: Texts}} Catalogue */
+/** @typedef {{findings: Record<string, {message: string, action?: string}>, cautions: Texts}} Warnings */
 
 export const LANGUAGES = /** @type {const} */ ({ en: 'English', es: 'Español' });
 const KEPT = 'axlewright.language';
@@ -80,6 +81,16 @@ export function labelWithin(name) {
  */
 export const asked = (name) => catalogue.questions[name] ?? null;
 
+/** What findings and cautions say in the reader's language; in English it is what the service says. @type {Warnings} */
+let warnings = { findings: {}, cautions: {} };
+
+/** Fetched with what shows them. */
+export async function fetchWarnings() {
+    if (language !== 'en') {
+        warnings = (await import(`./catalogue/${language}-warnings.js`)).default;
+    }
+}
+
 /**
  * What the catalogue says to the code of a finding, with its numbers; null when it has nothing to say.
  * @param {string} code
@@ -87,10 +98,13 @@ export const asked = (name) => catalogue.questions[name] ?? null;
  * @returns {{message: string, action?: string} | null}
  */
 export function finding(code, values) {
-    const found = catalogue.findings[code];
+    const found = warnings.findings[code];
     const needs = found?.message.match(/\{(\w+)\}/g)?.map((name) => name.slice(1, -1)) ?? [];
     if (found === undefined || needs.some((name) => !(name in values))) {
         return null;
     }
     return { ...found, message: found.message.replace(/\{(\w+)\}/g, (_, name) => values[name]) };
 }
+
+/** What the catalogue says to the code of a caution. @param {string} code @returns {string | undefined} */
+export const caution = (code) => warnings.cautions[code];

@@ -5,13 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import java.io.IOException;
+import java.net.http.HttpRequest;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** English and Spanish are complete, and what only the service says is marked as English. */
 class LanguagesIT extends Browsing {
@@ -52,6 +60,68 @@ class LanguagesIT extends Browsing {
     void everyQuestionIsAskedInSpanish() {
         assertThat(keys("es", "questions")).containsAll(SERVICE.calculations());
         assertThat(keys("es", "names")).containsAll(SERVICE.calculations());
+    }
+
+    /**
+     * What the service warns of, in answer to every request of its own acceptance cases, has Spanish words that find the values they name.
+     */
+    @Test
+    @SuppressWarnings("unchecked")
+    void everyFindingAndCautionIsToldInSpanish() throws IOException {
+        Set<List<Object>> told = new HashSet<>();
+        for (String line : batch(cases()).split("\n")) {
+            JsonNode answer = Service.JSON.readTree(line).path("answer");
+            for (JsonNode finding : answer.path("findings")) {
+                told.add(List.of(
+                        "finding",
+                        finding.path("code").asString(),
+                        finding.has("actual"),
+                        finding.has("limit"),
+                        finding.has("action")));
+            }
+            for (JsonNode caution : answer.path("cautions")) {
+                told.add(List.of("caution", caution.path("code").asString(), false, false, false));
+            }
+        }
+        assertThat(told).hasSizeGreaterThan(250);
+        List<String> silent = (List<String>) page.evaluate("""
+                async (told) => {
+                    const { fetchWarnings, finding, caution } = await import('/page/words.js');
+                    await fetchWarnings();
+                    return told.filter(([kind, code, actual, limit, action]) => {
+                        if (kind === 'caution') {
+                            return caution(code) === undefined;
+                        }
+                        const said = finding(code, { ...(actual ? { actual: '1' } : {}), ...(limit ? { limit: '2' } : {}) });
+                        return said === null || (action && said.action === undefined);
+                    }).map(([kind, code]) => kind + ' ' + code);
+                }""", List.copyOf(told));
+        assertThat(silent).as("told in English only").isEmpty();
+    }
+
+    /** A line of a batch for each acceptance case; the name of its directory is that of the question. */
+    private static String cases() throws IOException {
+        Path root = Path.of(System.getProperty("axlewright.checkout"), "api/src/test/resources/acceptance");
+        StringBuilder lines = new StringBuilder();
+        try (Stream<Path> files = Files.walk(root)) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".json"))
+                    .sorted()
+                    .toList()) {
+                ObjectNode line = Service.JSON.createObjectNode();
+                line.put("calculation", file.getParent().getFileName().toString());
+                line.set("input", Service.JSON.readTree(Files.readString(file)).path("request"));
+                lines.append(line).append('\n');
+            }
+        }
+        return lines.toString();
+    }
+
+    private static String batch(String lines) {
+        return SERVICE.send(SERVICE.request("/v1/batches?working=false")
+                        .setHeader("Content-Type", "application/x-ndjson")
+                        .timeout(Duration.ofMinutes(3))
+                        .POST(HttpRequest.BodyPublishers.ofString(lines)))
+                .body();
     }
 
     /** Names of properties and values of enums, quantities and money apart: their units are signs. */

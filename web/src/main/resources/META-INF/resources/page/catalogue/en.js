@@ -232,5 +232,4 @@ export default {
         mm2: 'mm²',
     },
     questions: {},
-    findings: {},
 };

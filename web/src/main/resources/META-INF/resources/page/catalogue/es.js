@@ -243,5 +243,4 @@ export default {
         'ownership-cost': '¿Qué cuesta con los años frente a las alternativas, y qué le daría la vuelta?',
         'pack-weight-change': '¿Qué le hace la otra batería a la masa, a las cargas por eje, al frenado, a la aceleración y a la autonomía?',
     },
-    findings: {},
 };
