@@ -27,6 +27,11 @@ import org.junit.jupiter.api.io.TempDir;
 class CrashIT {
 
     private static final int ROUNDS = 20;
+
+    /** Well formed, its check digits (CRC-32) right; whether it opens anything only the database knows. */
+    private static final String UNKNOWN_TOKEN =
+            "axw_00112233445566778899aabbccddeeff00112233445566778899aabbccddeeff54565feb";
+
     private static final int ACKNOWLEDGED = 40; // in a round, at least, before the kill
     private static final int WRITERS = 6;
 
@@ -165,6 +170,9 @@ class CrashIT {
                     () -> service.get("/actuator/health/readiness").statusCode() == 200);
             assertThat(service.post("/v1/centre-of-gravity", service.demo()).statusCode())
                     .isEqualTo(200);
+            assertThat(service.get("/v1/setups").statusCode())
+                    .as("another's database needs a token")
+                    .isEqualTo(401);
             assertAway(service, Duration.ofSeconds(5));
             assertThat(Files.list(data)).as("no server of its own").isEmpty();
         }
@@ -229,7 +237,8 @@ class CrashIT {
 
     private static void assertAway(Service service, Duration limit) {
         long begin = System.nanoTime();
-        HttpResponse<String> answer = service.get("/v1/setups");
+        HttpResponse<String> answer =
+                service.send(service.request("/v1/setups").header("Authorization", "Bearer " + UNKNOWN_TOKEN));
         assertThat(answer.statusCode()).isEqualTo(503);
         assertThat(answer.headers().firstValue("Retry-After")).contains("5");
         assertThat(answer.headers().firstValue("Content-Type")).contains("application/problem+json");
