@@ -1,8 +1,8 @@
 // @ts-check
 import { finding } from './findings-element.js';
 import { el, fieldLink, foreign, scroller } from './dom.js';
-import { isComposite, leaf, number, place, prose, segments, unitSign, WORKING_DIGITS } from './text.js';
-import { asked, label, labelWithin, t } from './words.js';
+import { foreignProse, isComposite, leaf, number, place, segments, unitSign, WORKING_DIGITS } from './text.js';
+import { asked, label, labelWithin, reason, t } from './words.js';
 
 /**
  * What the assessment says to one question.
@@ -146,7 +146,7 @@ function leftOut({ result, missing }) {
 /** @param {any} one */
 function assumption(one) {
     const name = segments(one.pointer).at(-1);
-    return el('li', {}, fieldLink(one.pointer, place(one.pointer)), ': ', el('b', {}, leaf(one.value, name)), '. ', foreign(one.reason), ' ',
+    return el('li', {}, fieldLink(one.pointer, place(one.pointer)), ': ', el('b', {}, leaf(one.value, name)), '. ', reason(one.code) ?? foreign(one.reason), ' ',
         el('button', { type: 'button', class: 'quiet small', 'data-enter': one.pointer, 'data-sent': JSON.stringify(one.value), 'aria-label': t('enterIt', { place: place(one.pointer) }) },
             t('enterShort')),
         el('p', { class: 'source' }, foreign(one.source)));
@@ -191,7 +191,7 @@ function whole(result, schema, resolve, pointer = '', title = '') {
                 gather(part, described, where + '/' + name, named);
             } else {
                 singles.push(el('tr', {}, el('th', { scope: 'row' }, named.join(', ')), el('td', { 'data-value': where + '/' + name }, leaf(part, name)),
-                    el('td', { class: 'prose' }, foreign(prose(described.description ?? '')))));
+                    el('td', { class: 'prose' }, foreign(foreignProse(described.description ?? '')))));
             }
         }
     };

@@ -12,7 +12,8 @@
  * @property {string[]} [units] of a quantity
  * @property {boolean} [plain] a quantity that may also be sent as a plain number
  * @property {string[]} [choices]
- * @property {string} [range] in words
+ * @property {number} [least] of a plain number
+ * @property {number} [most] of a plain number
  * @property {boolean} [long] a text of several lines
  */
 
@@ -75,7 +76,7 @@ function field(name, raw, resolve) {
     const schema = resolve(raw);
     const alternatives = (schema.oneOf ?? schema.anyOf ?? []).map(resolve);
     const counted = [schema, ...alternatives].find((/** @type {Schema} */ one) => one.type === 'number' || one.type === 'integer');
-    const described = { name, description: schema.description ?? '', range: range(counted ?? schema) };
+    const described = { name, description: schema.description ?? '', least: (counted ?? schema).minimum, most: (counted ?? schema).maximum };
     const quantity = [schema, ...alternatives].find(isQuantity);
     if (quantity) {
         const units = resolve(quantity.properties.unit).enum;
@@ -105,18 +106,6 @@ function field(name, raw, resolve) {
 /** @param {Schema} schema */
 function isQuantity(schema) {
     return Boolean(schema.properties?.value && schema.properties?.unit && Object.keys(schema.properties).length === 2);
-}
-
-/** @param {Schema} schema */
-function range(schema) {
-    const { minimum, maximum } = schema;
-    if (minimum === undefined && maximum === undefined) {
-        return undefined;
-    }
-    if (minimum === undefined || maximum === undefined) {
-        return minimum === undefined ? 'At most ' + maximum : 'At least ' + minimum;
-    }
-    return minimum + ' to ' + maximum;
 }
 
 /**

@@ -8,7 +8,7 @@ import { Entries } from './entries-element.js';
 import { service } from './service.js';
 import { Setups } from './setups-element.js';
 import { leaf, place, segments } from './text.js';
-import { fetchWarnings, kept, label, labelWithin, language, t } from './words.js';
+import { fetchHints, fetchSaid, kept, label, labelWithin, language, t } from './words.js';
 
 /** What answers and drawing need is fetched with the first entry or question, and again when it could not be reached. @type {ReturnType<typeof fetchParts> | undefined} */
 let fetched;
@@ -397,7 +397,8 @@ function firstNeeded() {
 
 /** What the form needs of the contract. @returns {Promise<void>} */
 async function learn() {
-    contract = readContract(await reach(service.form));
+    const [form] = await Promise.all([reach(service.form), fetchHints()]);
+    contract = readContract(form);
 }
 
 /** Asks until the service answers. @param {() => Promise<import('./service.js').Reply>} ask @returns {Promise<any>} */
@@ -423,7 +424,7 @@ function handedOver() {
 
 async function fetchParts() {
     const modules = Promise.all([import('./answers.js'), import('./drawing-element.js'), import('./drawing.js')]);
-    const [parts, whole, vehicles] = await Promise.all([modules, service.contract(), demos, fetchWarnings()]);
+    const [parts, whole, vehicles] = await Promise.all([modules, service.contract(), demos, fetchSaid()]);
     if (whole.status !== 200) {
         throw new Error('The contract was not reached');
     }

@@ -1,8 +1,8 @@
 // @ts-check
 import { el, foreign } from './dom.js';
 import { count, echo, get, PLAIN_NUMBER, set, typed, understood } from './draft.js';
-import { place, prose, segments, unitSign } from './text.js';
-import { label, labelWithin, t } from './words.js';
+import { foreignProse, number, place, prose, segments, unitSign, WORKING_DIGITS } from './text.js';
+import { hint, label, labelWithin, t } from './words.js';
 
 /** @typedef {import('./contract.js').Field} Field */
 /** @typedef {import('./draft.js').Draft} Draft */
@@ -101,7 +101,7 @@ export class Entries extends HTMLElement {
         }
         const pointer = '/' + field.name;
         section.append(
-            ...[describe(field.description), this.#fault(pointer), ...this.#inside(field, pointer)].filter((node) => node !== undefined));
+            ...[describe(field, pointer), this.#fault(pointer), ...this.#inside(field, pointer)].filter((node) => node !== undefined));
         this.#showFaultsIn(section);
     }
 
@@ -135,18 +135,17 @@ export class Entries extends HTMLElement {
         if (isSection(field)) {
             return el('fieldset', { class: field.kind, 'data-group': pointer },
                 el('legend', {}, label(field.name)),
-                describe(field.description),
+                describe(field, pointer),
                 this.#fault(pointer),
                 ...this.#inside(field, pointer));
         }
         const name = field.kind === 'quantity' ? pointer + '/value' : pointer;
-        const range = field.range && !/\d to \d/.test(field.description) ? t('range', { range: field.range }) : '';
         return el('div', { class: 'field', 'data-group': pointer },
             el('label', { for: name }, label(field.name)),
             this.#input(field, pointer),
             el('p', { class: 'echo', id: 'echo:' + name, hidden: true }),
             this.#fault(pointer),
-            describe(field.description, 'hint:' + name, range));
+            describe(field, pointer, 'hint:' + name));
     }
 
     /** @param {Field} field @param {string} pointer */
@@ -481,12 +480,34 @@ function isSection(field) {
     return field.kind === 'group' || field.kind === 'list' || field.kind === 'money';
 }
 
-/** What the contract says to a field, in its own language. @param {string} description @param {string} [id] @param {string} [range] */
-function describe(description, id, range = '') {
-    if (description === '' && range === '') {
-        return undefined;
+/** The end of a description that gives the range of a quantity. */
+const RANGE = / ?From (?<least>-?[\d.e-]+)(?<leastUnit> \S+)? to (?<most>-?[\d.e-]+)(?<mostUnit> \S+)?\.$/;
+
+/** What a field wants, in the words of the catalogue, else in those of the contract; and its range. @param {Field} field @param {string} pointer @param {string} [id] */
+function describe(field, pointer, id) {
+    const described = field.description.replace(RANGE, '');
+    const own = hint(pattern(pointer));
+    const range = rangeOf(field);
+    /** @type {(Node | string)[]} */
+    const said = described === '' ? [] : [own === undefined ? foreign(foreignProse(described)) : prose(own)];
+    return said.length === 0 && range === '' ? undefined : el('p', { class: 'prose', id }, ...said, said.length > 0 && range !== '' ? ' ' : '', range);
+}
+
+/** @param {Field} field */
+function rangeOf({ description, least, most }) {
+    const printed = RANGE.exec(description)?.groups;
+    if (printed !== undefined) {
+        return t('range.units', { least: bound(printed.least, printed.leastUnit), most: bound(printed.most, printed.mostUnit) });
     }
-    return el('p', { class: 'prose', id }, foreign(prose(description)), range === '' ? undefined : ' ' + range);
+    if ((least === undefined && most === undefined) || /\d to \d/.test(description)) {
+        return '';
+    }
+    return t(least === undefined ? 'range.most' : most === undefined ? 'range.least' : 'range.both', { least: number(least ?? 0, WORKING_DIGITS), most: number(most ?? 0, WORKING_DIGITS) });
+}
+
+/** @param {string} value @param {string} [unit] */
+function bound(value, unit) {
+    return number(Number(value), WORKING_DIGITS) + (unit === undefined ? '' : ' ' + unitSign(unit.trim()));
 }
 
 /** The units that somebody chose. @returns {Record<string, string>} */

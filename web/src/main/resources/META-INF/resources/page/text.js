@@ -2,7 +2,7 @@
 /** Turns names, numbers and quantities of the contract into text for people. */
 
 import { spell, unitSign } from './figures.js';
-import { label, labelWithin, locale, t } from './words.js';
+import { foreignLabelWithin, label, labelWithin, locale, t } from './words.js';
 
 export { unitSign };
 
@@ -120,7 +120,17 @@ export function segments(pointer) {
     return pointer.split('/').slice(1).map((part) => part.replace(/~1/g, '/').replace(/~0/g, '~'));
 }
 
-/** Names in a description stand between backticks; people read them as words. @param {string} description */
-export function prose(description) {
-    return description.replace(/`([^`]+)`/g, (_, name) => (/^[a-z]+([A-Z][a-z]+)*$/.test(name) ? labelWithin(name) : name));
+/** Names in a text of the catalogue stand between backticks; people read them as words. @param {string} text */
+export function prose(text) {
+    return named(text, labelWithin);
+}
+
+/** The same of a description of the contract, which is in English. @param {string} description */
+export function foreignProse(description) {
+    return named(description, foreignLabelWithin);
+}
+
+/** @param {string} text @param {(name: string) => string} words */
+function named(text, words) {
+    return text.replace(/`([^`]+)`/g, (_, name) => (/^[a-z]+([A-Z][a-z]+)*$/.test(name) ? words(name) : name));
 }

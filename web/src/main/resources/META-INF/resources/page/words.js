@@ -8,7 +8,7 @@ import english from './catalogue/en.js';
 
 /** @typedef {Record<string, string>} Texts */
 /** @typedef {{texts: Texts, names: Texts, questions: Texts}} Catalogue */
-/** @typedef {{findings: Record<string, {message: string, action?: string}>, cautions: Texts}} Warnings */
+/** @typedef {{findings: Record<string, {message: string, action?: string}>, cautions: Texts, assumptions: Texts}} Said what the service says, by code */
 
 export const LANGUAGES = /** @type {const} */ ({ en: 'English', es: 'Español' });
 const KEPT = 'axlewright.language';
@@ -70,7 +70,16 @@ function apart(name) {
 
 /** Within a sentence. @param {string} name */
 export function labelWithin(name) {
-    const text = label(name);
+    return within(label(name));
+}
+
+/** Within a sentence that the service says in its own English. @param {string} name */
+export function foreignLabelWithin(name) {
+    return language === 'en' ? labelWithin(name) : within(apart(name));
+}
+
+/** @param {string} text */
+function within(text) {
     return /^[A-Z][A-Z0-9]/.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
 }
 
@@ -81,15 +90,28 @@ export function labelWithin(name) {
  */
 export const asked = (name) => catalogue.questions[name] ?? null;
 
-/** What findings and cautions say in the reader's language; in English it is what the service says. @type {Warnings} */
-let warnings = { findings: {}, cautions: {} };
+/** What the service says, in the reader's language; in English there is nothing to replace. @type {Said} */
+let said = { findings: {}, cautions: {}, assumptions: {} };
 
-/** Fetched with what shows them. */
-export async function fetchWarnings() {
+/** Fetched with what shows answers. */
+export async function fetchSaid() {
     if (language !== 'en') {
-        warnings = (await import(`./catalogue/${language}-warnings.js`)).default;
+        said = (await import(`./catalogue/${language}-said.js`)).default;
     }
 }
+
+/** What a field wants, by its pointer with `*` for an index. @type {Texts} */
+let hints = {};
+
+/** Fetched before the form is built. */
+export async function fetchHints() {
+    if (language !== 'en') {
+        hints = (await import(`./catalogue/${language}-hints.js`)).default;
+    }
+}
+
+/** @param {string} pattern of the field's pointer @returns {string | undefined} */
+export const hint = (pattern) => hints[pattern];
 
 /**
  * What the catalogue says to the code of a finding, with its numbers; null when it has nothing to say.
@@ -98,7 +120,7 @@ export async function fetchWarnings() {
  * @returns {{message: string, action?: string} | null}
  */
 export function finding(code, values) {
-    const found = warnings.findings[code];
+    const found = said.findings[code];
     const needs = found?.message.match(/\{(\w+)\}/g)?.map((name) => name.slice(1, -1)) ?? [];
     if (found === undefined || needs.some((name) => !(name in values))) {
         return null;
@@ -107,4 +129,7 @@ export function finding(code, values) {
 }
 
 /** What the catalogue says to the code of a caution. @param {string} code @returns {string | undefined} */
-export const caution = (code) => warnings.cautions[code];
+export const caution = (code) => said.cautions[code];
+
+/** Why something was assumed. @param {string} code @returns {string | undefined} */
+export const reason = (code) => said.assumptions[code];

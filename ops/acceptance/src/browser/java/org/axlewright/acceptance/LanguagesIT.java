@@ -57,17 +57,37 @@ class LanguagesIT extends Browsing {
     }
 
     @Test
+    @SuppressWarnings("unchecked")
+    void everyHintOfAFieldIsInSpanish() {
+        List<String> silent = (List<String>) page.evaluate("""
+                async () => {
+                    const { readContract } = await import('/page/contract.js');
+                    const { fetchHints, hint } = await import('/page/words.js');
+                    await fetchHints();
+                    const contract = readContract(await (await fetch('/v3/api-docs/form')).json());
+                    const described = (field, pointer) => [
+                        ...(field.description.replace(/ ?From -?[\\d.]\\S*( \\S+)? to \\S+( \\S+)?\\.$/, '') === '' ? [] : [pointer]),
+                        ...(field.fields ?? []).flatMap((one) => described(one, pointer + '/' + one.name)),
+                        ...(field.item?.fields ?? []).flatMap((one) => described(one, pointer + '/*/' + one.name)),
+                    ];
+                    const all = contract.fields.flatMap((field) => described(field, '/' + field.name));
+                    return all.length < 500 ? ['only ' + all.length + ' hints'] : all.filter((pointer) => hint(pointer) === undefined);
+                }""");
+        assertThat(silent).as("hints in English only").isEmpty();
+    }
+
+    @Test
     void everyQuestionIsAskedInSpanish() {
         assertThat(keys("es", "questions")).containsAll(SERVICE.calculations());
         assertThat(keys("es", "names")).containsAll(SERVICE.calculations());
     }
 
     /**
-     * What the service warns of, in answer to every request of its own acceptance cases, has Spanish words that find the values they name.
+     * What the service says, in answer to every request of its own acceptance cases, has Spanish words that find the values they name.
      */
     @Test
     @SuppressWarnings("unchecked")
-    void everyFindingAndCautionIsToldInSpanish() throws IOException {
+    void everyFindingCautionAndAssumptionIsToldInSpanish() throws IOException {
         Set<List<Object>> told = new HashSet<>();
         for (String line : batch(cases()).split("\n")) {
             JsonNode answer = Service.JSON.readTree(line).path("answer");
@@ -82,15 +102,18 @@ class LanguagesIT extends Browsing {
             for (JsonNode caution : answer.path("cautions")) {
                 told.add(List.of("caution", caution.path("code").asString(), false, false, false));
             }
+            for (JsonNode assumption : answer.path("assumptions")) {
+                told.add(List.of("assumption", assumption.path("code").asString(), false, false, false));
+            }
         }
-        assertThat(told).hasSizeGreaterThan(250);
+        assertThat(told).hasSizeGreaterThan(400);
         List<String> silent = (List<String>) page.evaluate("""
                 async (told) => {
-                    const { fetchWarnings, finding, caution } = await import('/page/words.js');
-                    await fetchWarnings();
+                    const { fetchSaid, finding, caution, reason } = await import('/page/words.js');
+                    await fetchSaid();
                     return told.filter(([kind, code, actual, limit, action]) => {
-                        if (kind === 'caution') {
-                            return caution(code) === undefined;
+                        if (kind !== 'finding') {
+                            return (kind === 'caution' ? caution : reason)(code) === undefined;
                         }
                         const said = finding(code, { ...(actual ? { actual: '1' } : {}), ...(limit ? { limit: '2' } : {}) });
                         return said === null || (action && said.action === undefined);
