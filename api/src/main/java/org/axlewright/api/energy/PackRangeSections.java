@@ -35,6 +35,7 @@ import org.axlewright.domain.pack.Chemistry;
 import org.axlewright.domain.pack.ResistanceMethod;
 import org.axlewright.domain.pack.Sag;
 import org.axlewright.domain.pack.TemperatureFactor;
+import org.axlewright.domain.quantity.GradeUnit;
 import org.axlewright.domain.quantity.Quantity;
 import org.axlewright.domain.roadload.RollingResistance;
 import org.axlewright.domain.roadload.Surface;
@@ -349,6 +350,7 @@ final class PackRangeSections {
         return new RouteLeg(
                 need(leg.distance()),
                 gradeRad,
+                leg.grade() != null && leg.grade().unit() == GradeUnit.DEGREE,
                 need(leg.speed()),
                 rollingResistance,
                 leg.stops() == null ? 0 : leg.stops(),

@@ -23,6 +23,7 @@ import org.axlewright.domain.pack.PackVoltages;
 import org.axlewright.domain.pack.Sag;
 import org.axlewright.domain.pack.TemperatureFactor;
 import org.axlewright.domain.quantity.ConsumptionUnit;
+import org.axlewright.domain.roadload.SlopeInDegrees;
 import org.axlewright.domain.trace.Caution;
 import org.axlewright.domain.trace.Datum;
 import org.axlewright.domain.trace.Finding;
@@ -81,6 +82,9 @@ final class PackFindings {
                     .at("/load")
                     .action("Leave out the route to ask for the constant load."));
         }
+        if (input.duty() instanceof Route route) {
+            slopes(route, trace);
+        }
         voltages(pack, result.voltages(), trace);
         temperature(input, trace);
         capacity(pack, result, trace);
@@ -99,6 +103,15 @@ final class PackFindings {
         }
         if (input.duty() instanceof Route route && result.averageCurrentA() != null) {
             route(pack, route, result, trace);
+        }
+    }
+
+    private static void slopes(Route route, Trace trace) {
+        for (int i = 0; i < route.legs().size(); i++) {
+            RouteLeg leg = route.legs().get(i);
+            if (leg.inDegrees()) {
+                SlopeInDegrees.find(leg.gradeRad(), "/route/" + i + "/grade", trace);
+            }
         }
     }
 

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param distanceM along the road, m
  * @param gradeRad slope, uphill positive, rad
+ * @param inDegrees whether the slope was sent in degrees
  * @param speedMPS steady speed, m/s
  * @param rollingResistance coefficient
  * @param stops full stops on the stretch
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 public record RouteLeg(
         double distanceM,
         double gradeRad,
+        boolean inDegrees,
         double speedMPS,
         double rollingResistance,
         int stops,

@@ -63,7 +63,7 @@ class PackRangeInvariantsTest {
     }
 
     private static RouteLeg leg(double distanceM, double gradePercent, double speedMPS, int stops, double waitS) {
-        return new RouteLeg(distanceM, Math.atan(gradePercent / 100), speedMPS, 0.02, stops, waitS, null);
+        return new RouteLeg(distanceM, Math.atan(gradePercent / 100), false, speedMPS, 0.02, stops, waitS, null);
     }
 
     private static Result ask(Pack pack, Duty duty) {
@@ -157,8 +157,8 @@ class PackRangeInvariantsTest {
     @Test
     void withoutLossesTheWayDownPaysForTheWayUp() {
         Vehicle ideal = new Vehicle(600, 0, 0, 1, 1, 0, null, null);
-        RouteLeg up = new RouteLeg(400, 0.1, 5, 0, 0, 0, null);
-        RouteLeg down = new RouteLeg(400, -0.1, 5, 0, 0, 0, null);
+        RouteLeg up = new RouteLeg(400, 0.1, false, 5, 0, 0, 0, null);
+        RouteLeg down = new RouteLeg(400, -0.1, false, 5, 0, 0, 0, null);
         Trace trace = Trace.withoutWorking();
         Result result = PackRange.of(new Input(lithium(105, null, 1), route(ideal, up, down), false), trace);
 
@@ -170,7 +170,7 @@ class PackRangeInvariantsTest {
 
     @Test
     void countsClimbAsMassTimesGravityTimesHeight() {
-        RouteLeg up = new RouteLeg(1000, Math.asin(0.03), 5, 0.02, 0, 0, null);
+        RouteLeg up = new RouteLeg(1000, Math.asin(0.03), false, 5, 0.02, 0, 0, null);
         LegDemand leg = ask(lithium(105, null, 1), route(CART, up)).legs().get(0);
 
         assertThat(leg.split().climbJ()).isCloseTo(600 * 9.80665 * 30, within(1e-6));
@@ -328,8 +328,8 @@ class PackRangeInvariantsTest {
         double grade = (down ? -1 : 1) * (steep ? Math.PI / 4 : 0);
         Vehicle vehicle =
                 new Vehicle(heavy ? 20_000 : 1, 1, 10, heavy ? 0.05 : 1, back ? 1 : 0, big ? 20_000 : 0, null, null);
-        RouteLeg leg =
-                new RouteLeg(far ? 1e6 : 0.1, grade, fast ? 60 : 0.1, 0.5, far ? 0 : 10_000, big ? 86_400 : 0, null);
+        RouteLeg leg = new RouteLeg(
+                far ? 1e6 : 0.1, grade, false, fast ? 60 : 0.1, 0.5, far ? 0 : 10_000, big ? 86_400 : 0, null);
         Pack pack = new Pack(
                 Chemistry.NMC,
                 1,
