@@ -33,7 +33,7 @@ class StartScriptIT {
                 Thread.sleep(200);
             }
             String shown = Files.readString(output);
-            assertThat(shown.lines().findFirst()).contains("Axlewright answers on http://127.0.0.1:" + port);
+            assertThat(shown.lines()).contains("Axlewright answers on http://127.0.0.1:" + port);
             assertThat(shown)
                     .contains("Orchard runabout, as planned")
                     .contains("\ncentre-of-gravity: ")
