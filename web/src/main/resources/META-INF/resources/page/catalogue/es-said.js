@@ -541,8 +541,7 @@ export default {
             action: 'Enganchar más bajo y más cerca del eje, remolcar menos o poner lastre delante.',
         },
         'full-charge-over-50-v': {
-            message: 'La tensión nominal no llega a {limit}, pero a plena carga hay {actual}; la regla más estricta, desde {limit}, no admitiría este fusible o rebajaría la intensidad admisible de los conductores agrupados.',
-            action: 'Elegir el siguiente cable más grueso para cumplir ambas reglas.',
+            message: 'Por su nombre no llega a {limit}, pero a plena carga tiene {actual}: vale la regla más estricta, la de {limit} o más.',
         },
         'full-lock-slides': {
             message: 'Con la dirección a tope, la velocidad prevista pide {actual} de aceleración lateral; los neumáticos aguantan {limit}.',
