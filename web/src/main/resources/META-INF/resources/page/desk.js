@@ -17,8 +17,8 @@ const later = () => (fetched ??= fetchParts().catch((failure) => {
     throw failure;
 }));
 
-/** The demo vehicles. @type {Promise<any[]>} */
-let demos;
+/** The demo vehicles. @type {any[]} */
+let demos = [];
 
 const KEPT = 'axlewright.draft';
 
@@ -424,7 +424,7 @@ function handedOver() {
 
 async function fetchParts() {
     const modules = Promise.all([import('./answers.js'), import('./drawing-element.js'), import('./drawing.js')]);
-    const [parts, whole, vehicles] = await Promise.all([modules, service.contract(), demos, fetchSaid()]);
+    const [parts, whole] = await Promise.all([modules, service.contract(), fetchSaid()]);
     if (whole.status !== 200) {
         throw new Error('The contract was not reached');
     }
@@ -432,7 +432,7 @@ async function fetchParts() {
     contract = readContract(whole.body);
     customElements.define('axlewright-drawing', DrawingElement);
     answers.begin({
-        demos: vehicles,
+        demos,
         current: () => toSetup(entries.draft, contract.fields),
         units,
         leading: () => contract.questions.flatMap((question) => question.leads.map((pointer) => question.name + pointer)),
@@ -441,7 +441,7 @@ async function fetchParts() {
     return parts;
 }
 
-/** @param {Promise<any[]>} vehicles that are shown to begin with */
+/** @param {any[]} vehicles that are shown to begin with */
 export async function begin(vehicles) {
     demos = vehicles;
     const found = keptDraft();

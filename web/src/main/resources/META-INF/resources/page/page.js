@@ -14,11 +14,10 @@ const status = part('#status', HTMLElement);
 
 write();
 listen();
-const demos = showDemos();
-const desk = demos.then(async () => {
+const desk = showDemos().then(async (vehicles) => {
     performance.mark('usable'); // what is pressed from here on is answered, at the latest when the desk is there
     const module = await fetched(() => import('./desk.js'));
-    await module.begin(demos);
+    await module.begin(vehicles);
     return module;
 });
 
