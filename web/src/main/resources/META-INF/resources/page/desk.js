@@ -441,9 +441,9 @@ async function fetchParts() {
     return parts;
 }
 
-/** @param {any[]} vehicles that are shown to begin with */
-export async function begin(vehicles) {
-    demos = vehicles;
+/** @param {any[]} shown the vehicles to begin with */
+export async function begin(shown) {
+    demos = shown;
     const found = keptDraft();
     const handed = handedOver();
     if ((handed?.units ?? found?.units) === 'us') {
